@@ -1,0 +1,2 @@
+// Installing must work offline; `npm run setup` finds or fetches the browser instead.
+module.exports = {skipDownload: true};

@@ -1,0 +1,17 @@
+/** How many pages each sheet of a document takes, by sheet id. Null while nothing has been printed yet. */
+export type PageCounts = ReadonlyMap<string, number> | null;
+
+/** One sheet: everything that starts on a fresh leaf and is numbered within itself. */
+export interface Sheet {
+  /** Id of its `<section>` and key in `PageCounts`, such as `sheet-S-07`. */
+  readonly anchor: string;
+  /** What stands before the `·` of its leaf numbers: the item's id, or a word such as `Contents`. */
+  readonly label: string;
+  readonly title: string;
+}
+
+/** A rendered document and the sheets it consists of, in page order (blank backs included, with the label of the sheet they belong to). */
+export interface Printable {
+  readonly html: string;
+  readonly sheets: readonly Sheet[];
+}

@@ -1,0 +1,52 @@
+import {z} from 'zod';
+import {dateSchema, lengthSchema} from './quantities.ts';
+
+const text = z.string().trim();
+const severity = z.enum(['off', 'info', 'warning', 'error']);
+
+/** A rule's severity, alone or with the tolerances that the rule documents. */
+export const ruleSettingSchema = z.union([severity, z.looseObject({severity: severity.optional()})]);
+
+export const binderSettingsSchema = z.strictObject({
+  candidate: z.strictObject({
+    name: text,
+    number: z
+      .union([text, z.number().transform(String)])
+      .optional()
+      .describe('the number the guild gave the candidate'),
+    address: z.array(text).default([]),
+    email: text.optional(),
+  }),
+  certificate: z.strictObject({
+    name: text,
+    part: text.optional(),
+    guild: text.optional().describe('who examines'),
+    address: z.array(text).default([]).describe('where the box goes'),
+  }),
+  date: dateSchema.describe('the date printed on the title page and stored in the PDF'),
+  paper: z.enum(['A4', 'Letter']).default('A4'),
+  rings: z.union([z.literal(2), z.literal(3), z.literal(4)]).default(2),
+  sides: z.enum(['single', 'duplex']).default('single'),
+  units: z
+    .enum(['metric', 'inch'])
+    .default('metric')
+    .describe('which unit stands first; both are always printed'),
+  language: z.enum(['en-GB', 'en-US']).default('en-GB'),
+  'citation-style': z.enum(['author-date', 'note', 'numeric']).default('author-date'),
+  'photo-dpi': z
+    .number()
+    .int()
+    .min(72)
+    .max(600)
+    .default(150)
+    .describe('a photo below this at its printed size is too coarse'),
+  tags: z
+    .strictObject({width: lengthSchema.optional(), height: lengthSchema.optional()})
+    .default({})
+    .describe('size of one tag; 90 × 55 mm when left out'),
+  rules: z.record(z.string(), ruleSettingSchema).default({}),
+  browser: text.optional().describe('path of the browser that prints'),
+});
+
+export type BinderSettings = z.output<typeof binderSettingsSchema>;
+export type RuleSetting = z.output<typeof ruleSettingSchema>;

@@ -1,0 +1,38 @@
+/** An HTML document to print. `anchors` are the ids of its sheets in page order; each is the id of an element in `html`. */
+export interface PrintJob {
+  readonly html: string;
+  readonly anchors: readonly string[];
+}
+
+/** Something that would make a page wrong in silence: a box that does not fit, a missing picture or font, a page error. */
+export interface PrintTrouble {
+  readonly kind:
+    | 'overflow'
+    | 'missing picture'
+    | 'missing font'
+    | 'missing glyph'
+    | 'page error'
+    | 'request refused';
+  /** The id of the sheet, when known. */
+  readonly anchor: string | null;
+  readonly detail: string;
+}
+
+export interface PrintedDocument {
+  readonly pdf: Uint8Array;
+  readonly pageCount: number;
+  /** The page, counted from 0, on which each anchor's element begins. */
+  readonly starts: ReadonlyMap<string, number>;
+  readonly troubles: readonly PrintTrouble[];
+}
+
+/** What is written into the finished file. `labels` has one entry a page. */
+export interface PdfDetails {
+  readonly title: string;
+  readonly author: string;
+  readonly subject: string;
+  readonly language: string;
+  readonly labels: readonly string[];
+  /** Year-month-day; stored as noon UTC so that two builds give the same bytes. */
+  readonly date: string;
+}
