@@ -1,13 +1,29 @@
+import {OperationalError} from '../support/operational-error.ts';
+
 /**
- * The binder folder as the program sees it. Paths are relative to it, with forward slashes and without `.` or `..`.
- * Reading outside the folder is refused, symbolic links included.
+ * The binder folder as the program sees it. Paths are relative to it, with forward slashes and without `.` or `..`;
+ * accented letters may be composed or not. Reading and writing outside the folder is refused, symbolic links included:
+ * such a path throws `OutsideFolderError`.
  */
 export interface Workspace {
-  /** Every file below `folder`, sorted by path; hidden files and editors' swap files are left out. An absent folder is empty. */
+  /**
+   * Every file below `folder` (`''` is the whole binder), sorted by path, accented letters composed; hidden files and
+   * editors' swap files are left out. An absent folder is empty.
+   */
   list(folder: string): Promise<readonly string[]>;
   /** UTF-8 text, as it stands: a byte order mark and CRLF are kept. Throws `OperationalError`; null when there is no such file. */
   readText(path: string): Promise<string | null>;
   readBytes(path: string): Promise<Uint8Array | null>;
   /** Writes aside, then renames: the file is the old one or the new one, never a part. Throws `OperationalError`. */
   write(path: string, content: string | Uint8Array): Promise<void>;
+}
+
+/** A path that names something outside the binder folder, by its letters or through a symbolic link. */
+export class OutsideFolderError extends OperationalError {
+  readonly path: string;
+
+  constructor(path: string) {
+    super(`\`${path}\` lies outside the binder folder`);
+    this.path = path;
+  }
 }

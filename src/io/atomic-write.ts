@@ -1,0 +1,110 @@
+import {randomBytes} from 'node:crypto';
+import * as nodeFiles from 'node:fs/promises';
+import {dirname, join} from 'node:path';
+import {setTimeout as pause} from 'node:timers/promises';
+import {errorCode, explainFailure} from './explain-failure.ts';
+
+/** An open file as far as writing needs it. */
+export interface WritableFile {
+  write(bytes: Uint8Array, offset: number, length: number): Promise<{readonly bytesWritten: number}>;
+  sync(): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** The calls of `node:fs/promises` that writing needs, so that a test can let any one of them fail. */
+export interface WriteCalls {
+  open(path: string, flags: string, mode?: number): Promise<WritableFile>;
+  rename(from: string, to: string): Promise<void>;
+  unlink(path: string): Promise<void>;
+}
+
+/** What a file is called while it is being written; hidden, so that it is no part of a binder. */
+const asideName = /^\.swatchleaf-[0-9a-f]{24}\.tmp$/;
+const hour = 3_600_000;
+/** Milliseconds between attempts to rename: on Windows a virus scanner or a viewer holds a file open for a moment. */
+const renamePauses = [10, 50, 150, 400];
+
+/**
+ * Puts `content` at `target`, whose folder exists: whoever looks sees the old file or the whole new one, even when the
+ * power fails. Throws `OperationalError` and leaves nothing behind. `name` is what messages call the file.
+ *
+ * The content goes to a new file beside the target first. Its name is random and it must not exist yet, so a link
+ * planted there is never followed.
+ */
+export async function atomicWrite(
+  target: string,
+  content: string | Uint8Array,
+  name: string = target,
+  calls: WriteCalls = nodeFiles,
+): Promise<void> {
+  const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
+  const folder = dirname(target);
+  const aside = join(folder, `.swatchleaf-${randomBytes(12).toString('hex')}.tmp`);
+  let asideExists = false;
+  try {
+    const file = await calls.open(aside, 'wx');
+    asideExists = true;
+    await closing(file, async () => {
+      await writeAll(file, bytes);
+      await file.sync();
+    });
+    await renameOver(aside, target, calls);
+    asideExists = false;
+    await syncFolder(folder, calls);
+  } catch (error) {
+    if (asideExists) await calls.unlink(aside).catch(() => {});
+    throw explainFailure('write', name, error);
+  }
+}
+
+/** Removes what a killed run left in `folder` more than an hour before `now` (milliseconds since 1970). Never throws. */
+export async function sweepLeftovers(folder: string, now: number): Promise<void> {
+  const names = await nodeFiles.readdir(folder).catch(() => []);
+  for (const name of names.filter((each) => asideName.test(each))) {
+    const path = join(folder, name);
+    const facts = await nodeFiles.lstat(path).catch(() => null);
+    if (facts?.isFile() && now - facts.mtimeMs > hour) await nodeFiles.unlink(path).catch(() => {});
+  }
+}
+
+/** Closes the file whatever happens; the first error is the one that is told. */
+async function closing(file: WritableFile, run: () => Promise<void>): Promise<void> {
+  try {
+    await run();
+  } catch (error) {
+    await file.close().catch(() => {});
+    throw error;
+  }
+  await file.close();
+}
+
+/** A single write may take only part of the bytes. */
+async function writeAll(file: WritableFile, bytes: Uint8Array): Promise<void> {
+  let done = 0;
+  while (done < bytes.length) done += (await file.write(bytes, done, bytes.length - done)).bytesWritten;
+}
+
+async function renameOver(from: string, to: string, calls: WriteCalls): Promise<void> {
+  for (const wait of renamePauses) {
+    try {
+      return await calls.rename(from, to);
+    } catch (error) {
+      if (!['EPERM', 'EBUSY'].includes(errorCode(error) ?? '')) throw error;
+      await pause(wait);
+    }
+  }
+  await calls.rename(from, to);
+}
+
+/**
+ * Makes the new name last through a power cut. Windows and some network disks cannot do this for a folder; that is no
+ * failure, since the file is in place and whole. A fault of the disk is one.
+ */
+async function syncFolder(folder: string, calls: WriteCalls): Promise<void> {
+  try {
+    const handle = await calls.open(folder, 'r');
+    await closing(handle, () => handle.sync());
+  } catch (error) {
+    if (['EIO', 'ENOSPC', 'EDQUOT'].includes(errorCode(error) ?? '')) throw error;
+  }
+}
