@@ -1,5 +1,9 @@
 // The import table of DEVELOPERS.md, enforced. Each layer lists the folders and packages it may import besides itself.
-const citationEngine = ['citeproc', '@citation-js/plugin-csl'];
+const citationEngine = [
+  'citeproc',
+  '@citation-js/plugin-csl',
+  '@citation/csl-style-chicago-fullnote-bibliography',
+];
 const unistUtilities = ['unist-util-visit', 'mdast-util-to-string'];
 const node = ['core'];
 
@@ -61,6 +65,12 @@ const layers = {
     false,
     'layout shows finished values; it computes nothing',
   ],
+  compose: [
+    ['support', 'knitting', 'references', 'diagnostics', 'model', 'tables', 'markdown'],
+    [],
+    false,
+    'an item with everything computed that its pages show; no disk, no browser, no layout',
+  ],
   photos: [['support'], ['sharp'], true, 'the one place that decodes pictures'],
   print: [
     ['support', 'diagnostics'],
@@ -80,6 +90,7 @@ const layers = {
       'rules',
       'tables',
       'markdown',
+      'compose',
       'layout',
       'photos',
       'print',
