@@ -54,6 +54,7 @@ interface ItemOf<K extends Kind> {
   /** Null when the syllabus does not name `id`. */
   readonly requirement: Requirement | null;
   readonly file: string;
+  /** The file without its byte order mark and with lines that end in `\n`: what lines and columns count in. */
   readonly text: string;
   /** The requirement's title unless the item has its own. */
   readonly title: string;
@@ -70,7 +71,9 @@ export type ItemOfKind<K extends Kind> = Extract<Item, {kind: K}>;
 export interface LibraryEntry {
   readonly source: Source;
   readonly file: string;
+  /** Place of the key. */
   readonly place: Place;
+  /** Places within the library file, for paths that begin with `path`. */
   readonly places: Places;
   readonly path: readonly (string | number)[];
 }

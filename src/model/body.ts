@@ -1,18 +1,19 @@
 import type {Root} from 'mdast';
 import type {Place} from '../diagnostics/finding.ts';
 import type {CitationCluster} from '../references/citation.ts';
+import type {PlacedCitation} from './read-citations.ts';
 
 /** The Markdown below the front matter, parsed; every position counts in the whole file. */
 export interface Body {
   /**
-   * The tree, with two node types of ours: `citationCluster` (`cluster: CitationCluster`) in the place of bracketed
-   * citations, and remark-directive's own `textDirective`, `leafDirective` and `containerDirective`.
+   * The tree, with a node type of ours, `citationCluster`, in the place of citations, and remark-directive's own
+   * `leafDirective` and `containerDirective`. A colon with a word after it, as in `:smile`, is text.
    */
   readonly tree: Root;
   readonly clusters: readonly {
     readonly cluster: CitationCluster;
     readonly place: Place;
-    readonly citationPlaces: readonly {readonly whole: Place; readonly key: Place}[];
+    readonly citationPlaces: readonly PlacedCitation[];
   }[];
   readonly headings: readonly {readonly depth: number; readonly text: string; readonly place: Place}[];
   readonly images: readonly {
@@ -25,7 +26,7 @@ export interface Body {
   readonly crossReferences: readonly {readonly target: string; readonly place: Place}[];
   readonly links: readonly {readonly url: string; readonly place: Place}[];
   readonly rawHtml: readonly {readonly text: string; readonly place: Place}[];
-  /** Every directive by name, so that an unknown one is found. */
+  /** Every directive on lines of its own by name, so that an unknown one is found. */
   readonly directives: readonly {
     readonly name: string;
     readonly attributes: Readonly<Record<string, string>>;
@@ -48,6 +49,8 @@ declare module 'mdast' {
     cluster: CitationCluster;
     /** Index in `Body.clusters`. */
     index: number;
+    /** As written between the brackets, line by line, with the place at which each piece begins. */
+    pieces: readonly {readonly text: string; readonly line: number; readonly column: number}[];
     position?: import('unist').Position | undefined;
   }
   interface PhrasingContentMap {

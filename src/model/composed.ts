@@ -26,6 +26,8 @@ export interface ComposedItem {
   /** The measured edges; null likewise. */
   readonly size: SafeHtml | null;
   readonly photos: readonly ComposedPhoto[];
+  /** The notes of the note style, note 1 first; empty in other styles. */
+  readonly notes: readonly SafeHtml[];
   /** The sources this item cites, as a list; null when it cites none. */
   readonly references: SafeHtml | null;
   /** The review's own source, rendered; null for other kinds. */

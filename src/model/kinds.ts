@@ -2,6 +2,10 @@
 export const kinds = ['swatch', 'pattern', 'project', 'question', 'report', 'review', 'letter'] as const;
 export type Kind = (typeof kinds)[number];
 
+export function isKind(word: unknown): word is Kind {
+  return kinds.some((kind) => kind === word);
+}
+
 /** The content folder that `new` writes each kind to; any folder is read. */
 export const folderOfKind: Readonly<Record<Kind, string>> = {
   swatch: 'swatches',

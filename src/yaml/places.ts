@@ -1,6 +1,9 @@
 import type {Place} from '../diagnostics/finding.ts';
 
-/** Keys and indexes from the top of a YAML document to a value, such as `['techniques', 0, 'cite']`. */
+/**
+ * Keys and indexes from the top of a YAML document to a value, such as `['techniques', 0, 'cite']`. Where the author wrote a
+ * single value instead of a list, index 0 is that value.
+ */
 export type YamlPath = readonly (string | number)[];
 
 /** Where each key and value of a YAML document stands in its file. A path that does not exist climbs to its nearest parent. */

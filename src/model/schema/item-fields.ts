@@ -6,7 +6,7 @@ export const statuses = ['planned', 'in work', 'finished', 'sent', 'passed', 're
 export type Status = (typeof statuses)[number];
 
 const text = z.string().trim();
-const citationText = text.describe('a citation, such as "@key, p. 57"');
+const citationText = z.string().describe('a citation, such as "@key, p. 57"');
 const oneOrMore = <T extends z.ZodType>(schema: T) =>
   z.union([schema.transform((one) => [one]), z.array(schema)]).describe('one, or a list');
 

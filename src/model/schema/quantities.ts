@@ -38,7 +38,17 @@ export const putUpSchema = quantity<PutUp>(parsePutUp).describe(
 /** A calendar date. YAML's core schema leaves dates as text, so nothing depends on a time zone. */
 export const dateSchema = z
   .string()
-  .regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, {
+  .regex(/^\d{4}-\d{2}-\d{2}$/, {
     error: 'a date is written year-month-day, such as 2026-03-14',
+    abort: true,
   })
+  .refine(isDayOfCalendar, {error: 'check the month and the day: there is no such date'})
   .describe('a date, year-month-day');
+
+/** The rule of the Gregorian calendar: every fourth year is a leap year, of full centuries only every fourth. */
+function isDayOfCalendar(text: string): boolean {
+  const [year = 0, month = 0, day = 0] = text.split('-').map(Number);
+  const isLeapYear = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+  const lengths = [31, isLeapYear ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  return day >= 1 && day <= (lengths[month - 1] ?? 0);
+}

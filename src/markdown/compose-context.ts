@@ -1,0 +1,38 @@
+import type {ElementContent} from 'hast';
+import type {Nodes} from 'mdast';
+import type {ComposedPhoto} from '../model/composed.ts';
+import type {TableLookup} from '../model/computed-table.ts';
+import type {ReadingFault} from '../model/reading-rules.ts';
+import type {Slots} from './slots.ts';
+
+/** What a cross-reference leads to. */
+export interface CrossReferenceTarget {
+  /** Id of the element that the link jumps to. */
+  readonly anchor: string;
+  /** The number of what is pointed at, such as `S-07`. */
+  readonly number: string;
+  readonly title: string;
+  /** The leaf number on which it begins, such as `S-07 · 1`. */
+  readonly leaf: string;
+}
+
+/** Everything that a body needs and Markdown cannot know. */
+export interface BodyLookups {
+  readonly table: TableLookup;
+  /** HTML of the item's citations, one for each of `Body.clusters`. */
+  readonly citations: readonly string[];
+  /** Null when nothing has that id. */
+  readonly crossReference: (target: string) => CrossReferenceTarget | null;
+  /** Null when the picture cannot be printed. */
+  readonly photo: (file: string) => ComposedPhoto | null;
+}
+
+export interface ComposeContext {
+  readonly lookups: BodyLookups;
+  /** The lookups' citations, sanitised. */
+  readonly citations: readonly (readonly ElementContent[])[];
+  readonly slots: Slots;
+  /** Begins the ids of footnotes, so that those of two items differ. */
+  readonly idPrefix: string;
+  report(node: Nodes, fault: Omit<ReadingFault, 'place'>): void;
+}

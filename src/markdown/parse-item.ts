@@ -1,0 +1,39 @@
+import type {Root} from 'mdast';
+import type {Finding} from '../diagnostics/finding.ts';
+import type {ParsedItem} from '../model/parsed-item.ts';
+import {type ReadingFault, readingFinding} from '../model/reading-rules.ts';
+import {readYaml} from '../yaml/read-yaml.ts';
+import {splitFrontMatter} from './front-matter.ts';
+import {faultOfSize} from './input-limits.ts';
+import {markdownParser} from './processor.ts';
+import {readBody} from './read-body.ts';
+import {unknownDirective} from './unknown-directive.ts';
+
+/**
+ * Takes a Markdown file apart: fields, tree, and what stands where. Never throws; every position counts in the whole
+ * file. `file` is the path within the binder folder. Directives other than `knownDirectives` are reported when these are given.
+ */
+export function parseItem(file: string, text: string, knownDirectives?: readonly string[]): ParsedItem {
+  // Lines and columns stay true: only the ends of lines become shorter.
+  const content = text.replace(/^\uFEFF/, '').replaceAll('\r\n', '\n');
+  const finding = (fault: ReadingFault): Finding => readingFinding(file, fault);
+  const {yaml: fields, bodyStart, problem} = splitFrontMatter(content);
+  const yaml = readYaml(fields, 2);
+  const fieldFaults = [
+    ...(problem ? [{rule: 'front-matter', ...problem} as const] : []),
+    ...yaml.problems.map((fault) => ({rule: 'yaml-syntax', ...fault}) as const),
+  ];
+
+  // The fields become blank, so that every offset, line and column counts in the whole file.
+  const markdown = content.slice(0, bodyStart).replace(/[^\r\n]/g, ' ') + content.slice(bodyStart);
+  const sizeFault = faultOfSize(markdown);
+  const tree: Root = sizeFault
+    ? {type: 'root', children: []}
+    : markdownParser.runSync(markdownParser.parse(markdown), markdown);
+  const {body, faults} = readBody(tree, content);
+  const unknown = body.directives
+    .filter(({name}) => knownDirectives && name !== 'pagebreak' && !knownDirectives.includes(name))
+    .map(({name, place}) => ({...unknownDirective(name, knownDirectives), place}));
+  const all = [...fieldFaults, ...(sizeFault ? [sizeFault] : []), ...faults, ...unknown];
+  return {file, text: content, yaml, body, findings: all.map(finding)};
+}

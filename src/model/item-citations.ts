@@ -1,0 +1,43 @@
+import type {Places, YamlPath} from '../yaml/places.ts';
+import type {CitationUse, Item} from './binder.ts';
+import type {Body} from './body.ts';
+import {readCitations} from './read-citations.ts';
+import type {ReadingFault} from './reading-rules.ts';
+
+/** The citations in the fields of an item: under its techniques, and the source that a review is about. */
+export function frontMatterCitations(
+  fields: Item['fields'],
+  places: Places,
+): {readonly citations: readonly CitationUse[]; readonly faults: readonly ReadingFault[]} {
+  const citations: CitationUse[] = [];
+  const faults: ReadingFault[] = [];
+
+  function read(text: string, path: YamlPath, from: CitationUse['from'], technique: string | null): void {
+    const result = readCitations(text, (start, end) => places.within(path, start, end));
+    for (const problem of result.problems) faults.push({rule: 'citation-form', ...problem});
+    for (const {citation, whole, key} of result.citations) {
+      citations.push({citation, technique, from, place: whole, keyPlace: key});
+    }
+  }
+
+  const techniques = 'techniques' in fields ? fields.techniques : [];
+  for (const [index, technique] of techniques.entries()) {
+    for (const [number, text] of (technique.cite ?? []).entries()) {
+      read(text, ['techniques', index, 'cite', number], 'technique', technique.name);
+    }
+  }
+  if ('reviews' in fields && fields.reviews !== undefined) read(fields.reviews, ['reviews'], 'reviews', null);
+  return {citations, faults};
+}
+
+export function bodyCitations(body: Body): readonly CitationUse[] {
+  return body.clusters.flatMap(({citationPlaces}) =>
+    citationPlaces.map(({citation, whole, key}) => ({
+      citation,
+      technique: null,
+      from: 'body' as const,
+      place: whole,
+      keyPlace: key,
+    })),
+  );
+}

@@ -1,0 +1,22 @@
+import type {Limits} from './schema/syllabus.ts';
+
+/** A requirement's own limits over those of its kind, each by itself: a changed `words.to` leaves `words.from` standing. */
+export function resolveLimits(ofKind: Limits, own: Limits): Limits {
+  return {
+    ...ofKind,
+    ...own,
+    ...merged('references', ofKind, own),
+    ...merged('words', ofKind, own),
+    ...merged('size', ofKind, own),
+    ...merged('photos', ofKind, own),
+    ...merged('gauge', ofKind, own),
+    ...merged('evenness', ofKind, own),
+  };
+}
+
+/** The limits that have parts. */
+type Grouped = 'references' | 'words' | 'size' | 'photos' | 'gauge' | 'evenness';
+
+function merged<Name extends Grouped>(name: Name, ofKind: Limits, own: Limits) {
+  return ofKind[name] && own[name] ? {[name]: {...ofKind[name], ...own[name]}} : {};
+}
