@@ -2,17 +2,25 @@ import type {Finding, Severity} from '../diagnostics/finding.ts';
 import type {Binder} from '../model/binder.ts';
 
 /** What a rule says of one fault; the runner adds the rule's id and severity. */
-export type Fault = Omit<Finding, 'rule' | 'severity'>;
+export interface Fault extends Omit<Finding, 'rule' | 'severity'> {
+  /** `info` keeps a fault from weighing more, whatever the rule's severity: the item is not finished yet. */
+  readonly atMost?: 'info' | undefined;
+}
 
-/** A rule's tolerances as set in the syllabus or binder file, over its own defaults. */
-export type RuleOptions = Readonly<Record<string, unknown>>;
+/** A tolerance that the syllabus or binder file may set beside the rule's severity. */
+interface RuleOption {
+  readonly default: number;
+  /** What the number is, with its unit. */
+  readonly meaning: string;
+}
 
 /** One law about the binder. It finds and reports; it never changes the binder and never reads a file. */
-export interface Rule {
+export interface Rule<OptionName extends string = never> {
   /** Permanent; equal to the file name. */
   readonly id: string;
   /** The law as a sentence, without a full stop. */
   readonly summary: string;
   readonly severity: Severity;
-  check(binder: Binder, report: (fault: Fault) => void, options: RuleOptions): void;
+  readonly options?: Readonly<Record<OptionName, RuleOption>>;
+  check(binder: Binder, report: (fault: Fault) => void, options: Readonly<Record<OptionName, number>>): void;
 }

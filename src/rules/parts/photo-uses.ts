@@ -1,0 +1,58 @@
+import type {Place} from '../../diagnostics/finding.ts';
+import {Fraction} from '../../knitting/fraction.ts';
+import type {Binder, Item} from '../../model/binder.ts';
+import {photoName, photoNameOfUrl} from '../../model/photo-name.ts';
+import {scalarAt} from './field-place.ts';
+import {narrowed} from './narrowed.ts';
+
+/** A photo in an item: among the photos of the front matter or in the text. */
+export interface PhotoUse {
+  readonly item: Item;
+  readonly from: 'front matter' | 'text';
+  /** As the author names it. */
+  readonly written: string;
+  /** Name within `content/photos`; null for a picture that lies elsewhere. */
+  readonly name: string | null;
+  readonly description: string;
+  readonly printedMillimetres: Fraction;
+  readonly place: Place;
+  readonly actual?: string;
+}
+
+/** The printed width of a photo that states none, as the schema of photos says. */
+const usualWidth = Fraction.ofInteger(80);
+
+/** Every use of a photo, item by item. */
+export function photoUses(binder: Binder): readonly PhotoUse[] {
+  return binder.items.flatMap(photoUsesOf);
+}
+
+export function photoUsesOf(item: Item): readonly PhotoUse[] {
+  const listed = 'photos' in item.fields ? item.fields.photos : [];
+  return [
+    ...listed.map(({file, description, width}, index) => ({
+      item,
+      from: 'front matter' as const,
+      written: file,
+      name: photoName(file),
+      description: description ?? '',
+      printedMillimetres: width?.millimetres ?? usualWidth,
+      ...scalarAt(item.places, ['photos', index, 'file'], file),
+    })),
+    ...item.body.images.map(({file, description, place}) => ({
+      item,
+      from: 'text' as const,
+      written: file,
+      name: photoNameOfUrl(file),
+      description,
+      printedMillimetres: usualWidth,
+      ...narrowed(item, place, file),
+    })),
+  ];
+}
+
+/** How many photos the item still lacks. Different files count; those that are named but missing count, too. */
+export function missingPhotoCount(item: Item): number {
+  const asked = item.requirement?.limits.photos?.['at-least'] ?? 0;
+  return Math.max(0, asked - new Set(photoUsesOf(item).map((use) => use.written)).size);
+}

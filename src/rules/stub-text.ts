@@ -1,0 +1,64 @@
+import {toString as textOf} from 'mdast-util-to-string';
+import {visit} from 'unist-util-visit';
+import type {Place} from '../diagnostics/finding.ts';
+import type {Item} from '../model/binder.ts';
+import {isStubText} from '../model/stub-text.ts';
+import type {Rule} from './define-rule.ts';
+import {scalarAt} from './parts/field-place.ts';
+import {textsIn} from './parts/field-values.ts';
+import {itemsToComplete} from './parts/items-to-complete.ts';
+
+/**
+ * Nothing is left as a stub wrote it.
+ *
+ * Why: `…`, `TODO` and `?` are meant for the candidate and would be printed on the sheet for the assessors.
+ *
+ * Example: `blocking: …` in the front matter, or a paragraph that consists of `TODO`.
+ */
+export const stubText: Rule = {
+  id: 'stub-text',
+  summary: 'nothing is left as a stub wrote it',
+  severity: 'error',
+  check(binder, report) {
+    for (const {item, atMost} of itemsToComplete(binder)) {
+      for (const stub of [...stubFields(item), ...stubParagraphs(item)]) {
+        report({
+          file: item.file,
+          place: stub.place,
+          message: `\`${stub.text}\` still stands ${stub.where}`,
+          hint: 'Write what belongs there, or take it out.',
+          actual: stub.text,
+          atMost,
+        });
+      }
+    }
+  },
+};
+
+interface Stub {
+  readonly place: Place;
+  readonly text: string;
+  readonly where: string;
+}
+
+function stubFields(item: Item): readonly Stub[] {
+  return textsIn(item.fields)
+    .filter(({text}) => text !== '' && isStubText(text))
+    .map(({path, text}) => ({
+      place: scalarAt(item.places, path, text).place,
+      text,
+      where: `in \`${path.filter((step) => typeof step === 'string').join('.')}\``,
+    }));
+}
+
+function stubParagraphs(item: Item): readonly Stub[] {
+  const stubs: Stub[] = [];
+  visit(item.body.tree, 'paragraph', ({children, position}) => {
+    const [only, ...others] = children;
+    if (!position || only?.type !== 'text' || others.length > 0 || !isStubText(textOf(only))) return;
+    const {start, end} = position;
+    const place = {line: start.line, column: start.column, endLine: end.line, endColumn: end.column};
+    stubs.push({place, text: only.value, where: 'as a paragraph'});
+  });
+  return stubs;
+}
