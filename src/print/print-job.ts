@@ -4,17 +4,19 @@ export interface PrintJob {
   readonly anchors: readonly string[];
 }
 
-/** Something that would make a page wrong in silence: a box that does not fit, a missing picture or font, a page error. */
+/** Something that would make a page wrong in silence. */
 export interface PrintTrouble {
   readonly kind:
     | 'overflow'
     | 'missing picture'
     | 'missing font'
     | 'missing glyph'
-    | 'page error'
-    | 'request refused';
+    | 'broken link'
+    | 'request refused'
+    | 'unsettled pages';
   /** The id of the sheet, when known. */
   readonly anchor: string | null;
+  /** What a knitter can look for on the page: its words in backticks, and by how much. */
   readonly detail: string;
 }
 

@@ -1,0 +1,55 @@
+import {rmSync} from 'node:fs';
+import {lstat, mkdtemp, readdir, rm} from 'node:fs/promises';
+import {tmpdir} from 'node:os';
+import {join} from 'node:path';
+
+/** A folder for the browser's own files, readable by nobody else. */
+export interface ProfileFolder {
+  readonly path: string;
+  remove(): Promise<void>;
+}
+
+const profileName = /^swatchleaf-(\d+)-\w{6}$/;
+/** A browser that was killed may still be writing for a moment. */
+const patiently = {recursive: true, force: true, maxRetries: 10, retryDelay: 50};
+
+/**
+ * Makes a profile folder, after removing those of runs that were killed before they could. It goes when `remove` is
+ * called or when the program ends by `process.exit`, whichever comes first.
+ */
+export async function makeProfileFolder(): Promise<ProfileFolder> {
+  await sweepProfiles();
+  const path = await mkdtemp(join(tmpdir(), `swatchleaf-${process.pid}-`));
+  const removeNow = () => rmSync(path, patiently);
+  process.once('exit', removeNow);
+  return {
+    path,
+    async remove() {
+      process.off('exit', removeNow);
+      await rm(path, patiently);
+    },
+  };
+}
+
+async function sweepProfiles(): Promise<void> {
+  const names = await readdir(tmpdir()).catch(() => []);
+  for (const name of names) {
+    const owner = profileName.exec(name)?.[1];
+    if (owner === undefined || isAlive(Number(owner))) continue;
+    const path = join(tmpdir(), name);
+    const facts = await lstat(path).catch(() => null);
+    const isOurs = facts?.isDirectory() && (process.getuid === undefined || facts.uid === process.getuid());
+    // Another run may be sweeping too: whoever comes second finds nothing.
+    if (isOurs) await rm(path, patiently).catch(() => {});
+  }
+}
+
+function isAlive(processId: number): boolean {
+  try {
+    process.kill(processId, 0);
+    return true;
+  } catch (error) {
+    // Anything but "no such process" means that it is there and belongs to somebody else.
+    return !(error instanceof Error && 'code' in error && error.code === 'ESRCH');
+  }
+}
