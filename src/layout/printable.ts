@@ -1,4 +1,7 @@
-/** How many pages each sheet of a document takes, by sheet id. Null while nothing has been printed yet. */
+/**
+ * How many pages each sheet of a document takes, by the sheet's anchor; blank backs are left out. Null while nothing
+ * has been printed yet.
+ */
 export type PageCounts = ReadonlyMap<string, number> | null;
 
 /** One sheet: everything that starts on a fresh leaf and is numbered within itself. */
@@ -8,6 +11,8 @@ export interface Sheet {
   /** What stands before the `·` of its leaf numbers: the item's id, or a word such as `Contents`. */
   readonly label: string;
   readonly title: string;
+  /** A blank back: the empty side that lets the next sheet begin on a right-hand page. */
+  readonly blank: boolean;
 }
 
 /** A rendered document and the sheets it consists of, in page order (blank backs included, with the label of the sheet they belong to). */

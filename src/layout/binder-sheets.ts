@@ -1,0 +1,107 @@
+import type {Requirement, Section} from '../model/binder.ts';
+import {itemSheet} from './item-sheet.ts';
+import type {LayoutInput} from './layout-input.ts';
+import {type PlannedSheet, plainPage, sheetAnchor, withBlankBacks} from './planned-sheet.ts';
+import type {PageCounts} from './printable.ts';
+import {setType} from './set-type.ts';
+import type {TabNumber} from './tab-place.ts';
+import {contentsView, dividerAnchor, frontAnchors, sectionList} from './view-models/contents.ts';
+import {placeholderView} from './view-models/placeholder.ts';
+import {referencesView} from './view-models/references.ts';
+import {titlePageView} from './view-models/title-page.ts';
+
+/** Every sheet of the binder in order: title, contents, each section behind its divider, references. */
+export function binderSheets(input: LayoutInput, counts: PageCounts): readonly PlannedSheet[] {
+  const {settings, syllabus} = input.binder;
+  const sheets = [
+    titleSheet(input),
+    contentsSheet(input, counts),
+    ...syllabus.sections.flatMap((section) => sectionSheets(input, section, counts)),
+    ...(input.references.length === 0 ? [] : [referencesSheet(input)]),
+  ];
+  return settings.sides === 'duplex' ? withBlankBacks(sheets, counts) : sheets;
+}
+
+function titleSheet(input: LayoutInput): PlannedSheet {
+  return {
+    anchor: frontAnchors.title,
+    label: 'Title',
+    title: setType(input.binder.settings.certificate.name),
+    blank: false,
+    layout: 'title-page',
+    view: titlePageView(input),
+    page: {hasHead: false, isNumbered: false, edge: null},
+  };
+}
+
+function contentsSheet(input: LayoutInput, counts: PageCounts): PlannedSheet {
+  return {
+    anchor: frontAnchors.contents,
+    label: 'Contents',
+    title: 'What the binder holds',
+    blank: false,
+    layout: 'contents',
+    view: contentsView(input, counts),
+    page: plainPage,
+  };
+}
+
+function referencesSheet(input: LayoutInput): PlannedSheet {
+  return {
+    anchor: frontAnchors.references,
+    label: 'References',
+    title: 'Every source that is cited',
+    blank: false,
+    layout: 'references',
+    view: referencesView(input),
+    page: plainPage,
+  };
+}
+
+function sectionSheets(input: LayoutInput, section: Section, counts: PageCounts): readonly PlannedSheet[] {
+  const place = {number: section.number, of: input.binder.syllabus.sections.length};
+  return [
+    dividerSheet(input, section, place, counts),
+    ...section.requirements.flatMap((requirement) => requirementSheets(input, requirement, place)),
+  ];
+}
+
+function dividerSheet(
+  input: LayoutInput,
+  section: Section,
+  place: TabNumber,
+  counts: PageCounts,
+): PlannedSheet {
+  return {
+    anchor: dividerAnchor(section),
+    label: `Tab ${section.number}`,
+    title: setType(section.title),
+    blank: false,
+    layout: 'divider',
+    view: sectionList(input, section, counts),
+    page: {hasHead: false, isNumbered: true, edge: {drawn: 'tab', place, text: setType(section.tab)}},
+  };
+}
+
+/** The item's sheet; in a draft, a sheet that says it is still to come. */
+function requirementSheets(
+  input: LayoutInput,
+  requirement: Requirement,
+  place: TabNumber,
+): readonly PlannedSheet[] {
+  const edge = {drawn: 'thumb', place} as const;
+  const composed = input.composed.get(requirement.id);
+  if (composed !== undefined) return [itemSheet(input, composed, edge)];
+  if (input.draft === null) return [];
+  return [
+    {
+      anchor: sheetAnchor(requirement.id),
+      label: requirement.id,
+      title: setType(requirement.title),
+      blank: false,
+      layout: 'placeholder',
+      view: placeholderView(requirement),
+      page: {...plainPage, edge},
+    },
+  ];
+}

@@ -1,0 +1,120 @@
+import type {BinderSettings} from '../model/schema/binder-settings.ts';
+import {plural} from '../support/plural.ts';
+import {cssString} from './css-string.ts';
+import type {LayoutInput} from './layout-input.ts';
+import {pageBackground} from './page-background.ts';
+import {type Paper, pageMargins, paperOf} from './paper.ts';
+import type {BoundPage, PlannedSheet} from './planned-sheet.ts';
+import type {PageCounts} from './printable.ts';
+import {shortenForHead} from './running-text.ts';
+import {tabPlace} from './tab-place.ts';
+
+type Side = 'recto' | 'verso';
+
+/** What is printed in place of a number that is not known before the first printing; as wide as a digit. */
+const placeholder = '\u2007';
+
+/**
+ * The rules that give each sheet a page of its own name: size, margins on the ring side, hole marks, running head,
+ * and leaf numbers that count within the sheet.
+ */
+export function pageRules(
+  {binder: {settings}, draft}: Pick<LayoutInput, 'binder' | 'draft'>,
+  sheets: readonly PlannedSheet[],
+  counts: PageCounts,
+): string {
+  const paper = paperOf(settings);
+  const sides: readonly Side[] = settings.sides === 'duplex' ? ['recto', 'verso'] : ['recto'];
+  const rules = sides.map((side) => baseRule(paper, side));
+  sheets.forEach((sheet, index) => {
+    const name = `leaf${index + 1}`;
+    rules.push(`#${sheet.anchor}{page:${name}}`);
+    if (sheet.page === 'cutting sheet') {
+      rules.push(`@page ${name}{margin:0;background:none}`);
+      return;
+    }
+    const total = sheets.length === 1 ? 'counter(pages)' : totalOf(sheet, counts);
+    const texts = {
+      head: headTexts(sheet, sheet.page, draft),
+      foot: footTexts(sheet, sheet.page, settings, `counter(${name}) " of " ${total}`),
+    };
+    rules.push(`@page ${name}{counter-increment:${name}}`);
+    for (const side of sides) {
+      rules.push(`@page ${name}${pseudo(side)}{${edge(sheet.page, paper, side)}${marginBoxes(side, texts)}}`);
+    }
+  });
+  return rules.join('\n');
+}
+
+export function draftMark(errors: number): string {
+  return `Draft: ${plural(errors, 'error stands', 'errors stand')}`;
+}
+
+function pseudo(side: Side): string {
+  return side === 'verso' ? ':left' : '';
+}
+
+function baseRule(paper: Paper, side: Side): string {
+  const {top, bottom, ring, outer} = pageMargins;
+  const [right, left] = side === 'recto' ? [outer, ring] : [ring, outer];
+  return (
+    `@page${pseudo(side)}{size:${paper.width}mm ${paper.height}mm;margin:${top}px ${right}px ${bottom}px ${left}px;` +
+    `background:${pageBackground(paper, {side, edge: null})}}`
+  );
+}
+
+function totalOf({anchor}: PlannedSheet, counts: PageCounts): string {
+  return cssString(counts?.get(anchor)?.toString() ?? placeholder);
+}
+
+/** Texts in the margins, as CSS values of `content`. */
+interface MarginTexts {
+  readonly head: readonly [inner: string, middle: string, outer: string];
+  readonly foot: readonly [inner: string, outer: string];
+}
+
+function headTexts(
+  {title, label}: PlannedSheet,
+  {hasHead}: BoundPage,
+  draft: LayoutInput['draft'],
+): MarginTexts['head'] {
+  const mark = cssString(draft === null ? '' : draftMark(draft.errors));
+  const short = shortenForHead(title, draft === null ? 'alone' : 'besideMark');
+  return hasHead ? [cssString(short), mark, cssString(label)] : ['""', mark, '""'];
+}
+
+/** The candidate's name is there so that a leaf that has come loose finds its way back. */
+function footTexts(
+  {label, blank}: PlannedSheet,
+  {isNumbered}: BoundPage,
+  {candidate}: BinderSettings,
+  number: string,
+): MarginTexts['foot'] {
+  const name = cssString([candidate.name, candidate.number].filter(Boolean).join(' · '));
+  if (!isNumbered) return [name, '""'];
+  return [name, blank ? cssString(`${label} · back`) : `${cssString(`${label} · `)} ${number}`];
+}
+
+/** The outer side carries what a leafing thumb looks for: the id above, the leaf number below. */
+function marginBoxes(side: Side, {head, foot}: MarginTexts): string {
+  const [inner, outer] = side === 'recto' ? ['left', 'right'] : ['right', 'left'];
+  return (
+    `@top-${inner}{content:${head[0]};text-align:${inner};font-weight:400}` +
+    `@top-center{content:${head[1]}}` +
+    `@top-${outer}{content:${head[2]};text-align:${outer};font-weight:600}` +
+    `@bottom-${inner}{content:${foot[0]};text-align:${inner};font-weight:400}` +
+    `@bottom-${outer}{content:${foot[1]};text-align:${outer};font-weight:600}`
+  );
+}
+
+/** The drawing at the outer edge and, on a divider, the tab's text. A divider is always a right-hand page. */
+function edge({edge: mark}: BoundPage, paper: Paper, side: Side): string {
+  if (mark === null) return '';
+  const background = `background:${pageBackground(paper, {side, edge: mark})};`;
+  if (mark.drawn === 'thumb') return background;
+  const {x, y, width, height} = tabPlace(mark.place, paper);
+  return (
+    `${background}@right-top{content:${cssString(mark.text)};margin-top:calc(${y}mm - ${pageMargins.top}px);` +
+    `height:${height}mm;margin-left:calc(${pageMargins.outer}px - ${paper.width - x}mm);width:${width}mm}`
+  );
+}

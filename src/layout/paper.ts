@@ -1,0 +1,42 @@
+import type {BinderSettings} from '../model/schema/binder-settings.ts';
+
+/** A sheet of paper and where its holes are, all in millimetres. */
+export interface Paper {
+  readonly width: number;
+  readonly height: number;
+  /** Distance of the hole centres from the edge that goes into the rings. */
+  readonly holesFromEdge: number;
+  /** Distances of the hole centres from the top edge. */
+  readonly holesFromTop: readonly number[];
+}
+
+// A4: ISO 216. Letter: ANSI/ASME Y14.1, 8½ × 11 in.
+const sizes = {
+  A4: {width: 210, height: 297},
+  Letter: {width: 215.9, height: 279.4},
+} as const;
+
+/**
+ * Hole centres as offsets from the middle of the edge. Two: ISO 838, 80 mm apart and 12 mm from the edge. Four: the
+ * same with one more 80 mm beyond each. Three: 4¼ in apart and ½ in from the edge (common practice, no source).
+ */
+const holePatterns = {
+  2: {fromEdge: 12, offsets: [-40, 40]},
+  3: {fromEdge: 12.7, offsets: [-107.95, 0, 107.95]},
+  4: {fromEdge: 12, offsets: [-120, -40, 40, 120]},
+} as const;
+
+export function paperOf({paper, rings}: Pick<BinderSettings, 'paper' | 'rings'>): Paper {
+  const {width, height} = sizes[paper];
+  const {fromEdge, offsets} = holePatterns[rings];
+  return {width, height, holesFromEdge: fromEdge, holesFromTop: offsets.map((offset) => height / 2 + offset)};
+}
+
+/**
+ * Page margins in whole CSS pixels: the browser rounds margins to pixels, and the page background is placed from
+ * them, so that only whole ones keep the hole marks true. `ring` is the side of the holes, `outer` the other.
+ */
+export const pageMargins = {top: 88, bottom: 88, ring: 100, outer: 68} as const;
+
+/** The rim that a home printer may not be able to print on, in millimetres (common practice, no source). */
+export const unprintableRim = 6;

@@ -1,0 +1,41 @@
+import {documentHtml} from './document.ts';
+import {createLayoutEngine} from './layout-engine.ts';
+import type {LayoutInput} from './layout-input.ts';
+import {pageRules} from './page-rules.ts';
+import type {PlannedSheet} from './planned-sheet.ts';
+import type {PageCounts, Printable} from './printable.ts';
+
+const styles = [
+  'styles/page.css',
+  'styles/type.css',
+  'styles/sheets.css',
+  'styles/computed.css',
+  'styles/papers.css',
+];
+
+/** Renders planned sheets, each from its own template, into one document with leaf numbers. */
+export function renderSheets(
+  input: LayoutInput,
+  title: string,
+  sheets: readonly PlannedSheet[],
+  counts: PageCounts,
+): Printable {
+  const engine = createLayoutEngine(input.templates, input.binder.settings.language);
+  const body = engine.render('document.hbs', {
+    sheets: sheets.map(({anchor, label, blank, layout, view}) => ({
+      anchor,
+      label: blank ? `${label} back` : label,
+      layout,
+      content: engine.render(`sheets/${layout}.hbs`, view),
+    })),
+  });
+  return {
+    html: documentHtml(input, {title, styles, pageRules: pageRules(input, sheets, counts), body}),
+    sheets: sheets.map(({anchor, label, title: sheetTitle, blank}) => ({
+      anchor,
+      label,
+      title: sheetTitle,
+      blank,
+    })),
+  };
+}
