@@ -1,0 +1,8 @@
+import type {Outcome, Surroundings} from './command.ts';
+import {openBinder} from './open-binder.ts';
+
+/** Reads everything, applies every rule, writes nothing. */
+export async function runCheck(folder: string, around: Surroundings): Promise<Outcome> {
+  const {binder, findings, textOf} = await openBinder(folder, around);
+  return {findings, textOf, written: [], isBroken: binder === null};
+}

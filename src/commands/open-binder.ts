@@ -1,0 +1,47 @@
+import {homedir} from 'node:os';
+import path from 'node:path';
+import type {Finding} from '../diagnostics/finding.ts';
+import {sortFindings} from '../diagnostics/sort-findings.ts';
+import {openDiskWorkspace} from '../io/disk-workspace.ts';
+import type {Workspace} from '../io/workspace.ts';
+import type {Binder} from '../model/binder.ts';
+import {openPhotoCache, type PhotoCache} from '../photos/photo-cache.ts';
+import {readPhotoFacts} from '../photos/read-photo-facts.ts';
+import {assemble, check, load} from '../pipeline.ts';
+import type {Surroundings} from './command.ts';
+import {findBinderFolder} from './find-binder-folder.ts';
+
+/** A binder folder, read and checked. */
+export interface OpenedBinder {
+  readonly folder: string;
+  readonly workspace: Workspace;
+  readonly photoCache: PhotoCache;
+  /** Null when the binder file or the syllabus is missing or unreadable; `findings` say why. */
+  readonly binder: Binder | null;
+  readonly findings: readonly Finding[];
+  readonly textOf: (file: string) => string | null;
+}
+
+/** Reads and checks the binder in `folder`. Throws `UsageError` when there is none, `OperationalError` for the disk. */
+export async function openBinder(folder: string, around: Surroundings): Promise<OpenedBinder> {
+  const absolute = findBinderFolder(folder, around.currentFolder);
+  const workspace = await openDiskWorkspace(absolute);
+  const photoCache = openPhotoCache(cacheFolder(around));
+  const loaded = await load(workspace, (bytes) => readPhotoFacts(bytes, photoCache));
+  const {binder, findings} = assemble(loaded, around.today);
+  const texts = new Map([...loaded.items, ...loaded.yamlFiles].map((file) => [file.path, file.text]));
+  return {
+    folder: absolute,
+    workspace,
+    photoCache,
+    binder,
+    findings: binder ? check(binder) : sortFindings(findings),
+    textOf: (file) => texts.get(file) ?? null,
+  };
+}
+
+/** Outside the binder folder, so that nothing of ours lies among the candidate's files; it may be deleted at any time. */
+function cacheFolder({environment}: Surroundings): string {
+  const base = environment.XDG_CACHE_HOME || environment.LOCALAPPDATA || path.join(homedir(), '.cache');
+  return path.join(base, 'swatchleaf', 'photos');
+}
