@@ -36,7 +36,8 @@ function formatFinding(finding: Finding, textOf: (file: string) => string | null
     `${palette.strong(place)} ${label} ${palette.quiet(finding.rule)}`,
     `  ${sentence(finding.message)}`,
   ];
-  const frame = codeFrame(textOf(finding.file) ?? '', finding.place);
+  const text = textOf(finding.file);
+  const frame = text === null ? '' : codeFrame(text, finding.place);
   if (frame !== '') lines.push(palette.quiet(indent(frame)));
   lines.push(`  → ${sentence(finding.hint)}`);
   for (const related of finding.related ?? []) {
