@@ -5,6 +5,7 @@ import type {Binder, PhotoFacts} from './model/binder.ts';
 import {type ReadBinder, readBinderFiles} from './model/read-binder-files.ts';
 import {rules} from './rules/index.ts';
 import {runRules} from './rules/run-rules.ts';
+import {tables} from './tables/index.ts';
 
 /** A file of the binder folder as it was read. */
 export interface TextFile {
@@ -46,7 +47,8 @@ export async function load(workspace: Workspace, decodePhoto: PhotoDecoder): Pro
 
 /** Phases 2 and 3, parse and assemble: texts become the typed binder, with all that was found on the way. */
 export function assemble({items, yamlFiles, photos}: LoadedFolder, today: string): ReadBinder {
-  const parsed = items.map(({path, text}) => parseItem(path, text));
+  const tableNames = tables.map(({id}) => id);
+  const parsed = items.map(({path, text}) => parseItem(path, text, tableNames));
   return readBinderFiles({yamlFiles, items: parsed, photos, today});
 }
 

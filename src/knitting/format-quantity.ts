@@ -1,6 +1,7 @@
 import {Fraction} from './fraction.ts';
 import {millimetresIn} from './length-unit.ts';
 import type {Length} from './quantity.ts';
+import {fractionCharacters} from './read-number.ts';
 import {nearestDecimalHalfAwayFromZero, nearestEighthHalfAwayFromZero} from './rounding.ts';
 import type {Millimetres} from './units.ts';
 
@@ -87,17 +88,28 @@ function formatMixed(value: Fraction): string {
   const {numerator, denominator} = value.absolute();
   const whole = numerator / denominator;
   const part = numerator % denominator;
-  const words = [
-    ...(whole > 0n || part === 0n ? [`${whole}`] : []),
-    ...(part > 0n ? [`${part}/${denominator}`] : []),
-  ];
-  return `${isBelowZero(value) ? minusSign : ''}${words.join(noBreakSpace)}`;
+  const sign = isBelowZero(value) ? minusSign : '';
+  const shownWhole = whole > 0n || part === 0n ? `${whole}` : '';
+  if (part === 0n) return `${sign}${shownWhole}`;
+  const character = characterOf(part, denominator);
+  if (character !== null) return `${sign}${shownWhole}${character}`;
+  return `${sign}${shownWhole}${shownWhole === '' ? '' : noBreakSpace}${part}/${denominator}`;
+}
+
+/** `½` for 1 and 2; null where no character says it. */
+function characterOf(numerator: bigint, denominator: bigint): string | null {
+  const found = Object.entries(fractionCharacters).find(
+    ([, [top, bottom]]) => BigInt(top) === numerator && BigInt(bottom) === denominator,
+  );
+  return found?.[0] ?? null;
 }
 
 /** A plus before a number that is above zero as shown; `0.0` and `under 1/16 in` stay without a sign. */
 function withSign(value: Fraction, format: (value: Fraction) => string): string {
   const text = format(value);
-  return !isBelowZero(value) && /[1-9]/.test(text) && !text.startsWith('under') ? `+${text}` : text;
+  return !isBelowZero(value) && /[1-9½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/.test(text) && !text.startsWith('under')
+    ? `+${text}`
+    : text;
 }
 
 function inBoth(metric: string, inch: string, order: UnitOrder): string {

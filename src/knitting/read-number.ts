@@ -3,7 +3,7 @@ import {Fraction} from './fraction.ts';
 import {matchAt} from './match-at.ts';
 
 /** The single characters for fractions: Unicode's "vulgar fractions" that a keyboard or a word processor makes. */
-const fractionCharacters: Readonly<Record<string, readonly [number, number]>> = {
+export const fractionCharacters: Readonly<Record<string, readonly [number, number]>> = {
   '½': [1, 2],
   '⅓': [1, 3],
   '⅔': [2, 3],

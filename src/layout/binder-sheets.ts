@@ -1,9 +1,9 @@
 import type {Requirement, Section} from '../model/binder.ts';
+import {setTypography} from '../support/typography.ts';
 import {itemSheet} from './item-sheet.ts';
 import type {LayoutInput} from './layout-input.ts';
 import {type PlannedSheet, plainPage, sheetAnchor, withBlankBacks} from './planned-sheet.ts';
 import type {PageCounts} from './printable.ts';
-import {setType} from './set-type.ts';
 import type {TabNumber} from './tab-place.ts';
 import {contentsView, dividerAnchor, frontAnchors, sectionList} from './view-models/contents.ts';
 import {placeholderView} from './view-models/placeholder.ts';
@@ -26,7 +26,7 @@ function titleSheet(input: LayoutInput): PlannedSheet {
   return {
     anchor: frontAnchors.title,
     label: 'Title',
-    title: setType(input.binder.settings.certificate.name),
+    title: setTypography(input.binder.settings.certificate.name),
     blank: false,
     layout: 'title-page',
     view: titlePageView(input),
@@ -75,11 +75,11 @@ function dividerSheet(
   return {
     anchor: dividerAnchor(section),
     label: `Tab ${section.number}`,
-    title: setType(section.title),
+    title: setTypography(section.title),
     blank: false,
     layout: 'divider',
     view: sectionList(input, section, counts),
-    page: {hasHead: false, isNumbered: true, edge: {drawn: 'tab', place, text: setType(section.tab)}},
+    page: {hasHead: false, isNumbered: true, edge: {drawn: 'tab', place, text: setTypography(section.tab)}},
   };
 }
 
@@ -97,7 +97,7 @@ function requirementSheets(
     {
       anchor: sheetAnchor(requirement.id),
       label: requirement.id,
-      title: setType(requirement.title),
+      title: setTypography(requirement.title),
       blank: false,
       layout: 'placeholder',
       view: placeholderView(requirement),

@@ -1,8 +1,8 @@
 import type {Item} from '../model/binder.ts';
 import type {ComposedItem} from '../model/composed.ts';
+import {setTypography} from '../support/typography.ts';
 import type {LayoutInput} from './layout-input.ts';
 import {type EdgeMark, type PlannedSheet, plainPage, sheetAnchor} from './planned-sheet.ts';
-import {setType} from './set-type.ts';
 import {essayView} from './view-models/essay.ts';
 import {letterView} from './view-models/letter.ts';
 import {patternView} from './view-models/pattern.ts';
@@ -14,7 +14,7 @@ export function itemSheet(input: LayoutInput, composed: ComposedItem, edge: Edge
   return {
     anchor: sheetAnchor(item.id),
     label: item.id,
-    title: setType(item.title),
+    title: setTypography(item.title),
     blank: false,
     layout: item.kind,
     view: viewOf(input, item, composed),

@@ -2,8 +2,8 @@ import Handlebars from 'handlebars';
 import type {SafeHtml} from '../model/composed.ts';
 import type {BinderSettings} from '../model/schema/binder-settings.ts';
 import {invariant} from '../support/invariant.ts';
+import {longDate} from '../support/long-date.ts';
 import {UsageError} from '../support/usage-error.ts';
-import {longDate} from './helpers/long-date.ts';
 import {sealView} from './sealed-view.ts';
 
 /** Turns a view and one of the layout files into HTML. */

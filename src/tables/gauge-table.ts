@@ -11,7 +11,7 @@ import {workedExtents, workedMeans} from './gauge-formulas.ts';
 import {gaugeLines} from './gauge-lines.ts';
 import {gaugePlot} from './gauge-plot.ts';
 import {gaugeScales} from './gauge-scale.ts';
-import {blockingPair, type MeasuredState, measuredStates} from './measured-states.ts';
+import {blockingPair, type MeasuredState, measuredStates, stateHeading} from './measured-states.ts';
 
 /**
  * `::gauge`: the counts of stitches and rows, their mean and spread, the width of 100 stitches and the height of 100
@@ -31,10 +31,11 @@ function gaugeContent(binder: Binder, item: Item): ComputedTable {
       'Write the counts under `measured`, such as `stitches: [20 over 10 cm, 20.5 over 10 cm]`.',
     );
   }
-  return computed(gaugeFigure(item.id, states, binder.settings.units));
+  return computed(gaugeFigure(binder, item.id, states));
 }
 
-function gaugeFigure(id: string, states: readonly MeasuredState[], order: UnitOrder): Element {
+function gaugeFigure(binder: Binder, id: string, states: readonly MeasuredState[]): Element {
+  const order = binder.settings.units;
   const parts = [...gaugePart(across, states, order), ...gaugePart(upward, states, order)];
   const hasChange = blockingPair(states) !== null;
   const hasSpread = states.some(({stitches, rows}) => stitches.length > 1 || rows.length > 1);
@@ -42,7 +43,11 @@ function gaugeFigure(id: string, states: readonly MeasuredState[], order: UnitOr
   return computedFigure({
     name: 'gauge',
     caption: `Gauge of ${id}: what was counted, and what follows from it`,
-    columns: ['Gauge', ...states.map(({heading}) => heading), ...(hasChange ? ['change'] : [])],
+    columns: [
+      'Gauge',
+      ...states.map((state) => stateHeading(state, binder)),
+      ...(hasChange ? ['change'] : []),
+    ],
     groups: parts.map(({group}) => group),
     drawings: parts.flatMap(({plot}) => plot),
     formulas: [

@@ -15,7 +15,7 @@ import {capitalized} from './capitalized.ts';
 import {computedFigure, type FigureGroup} from './computed-figure.ts';
 import {computed, notComputed, type Table} from './define-table.ts';
 import {changeFormula, changeSource, lengthRounding, roundingWords} from './formula-words.ts';
-import {blockingPair, type MeasuredState, measuredStates} from './measured-states.ts';
+import {blockingPair, type MeasuredState, measuredStates, stateHeading} from './measured-states.ts';
 
 /** `::size`: the four edges as measured, their means and differences, and the change on blocking. */
 export const sizeTable: Table = {
@@ -41,7 +41,11 @@ function sizeContent(binder: Binder, item: Item): ComputedTable {
     computedFigure({
       name: 'size',
       caption: `Size of ${item.id}: the edges, laid flat`,
-      columns: ['Edge', ...states.map(({heading}) => heading), ...(hasChange ? ['change'] : [])],
+      columns: [
+        'Edge',
+        ...states.map((state) => stateHeading(state, binder)),
+        ...(hasChange ? ['change'] : []),
+      ],
       groups: [{title: null, lines: sizeLines(states, units)}],
       drawings: [],
       formulas: [

@@ -44,8 +44,8 @@ describe('exact numbers', () => {
   test.each([
     [Fraction.ofInteger(20), '20'],
     [tenths(205), '20.5'],
-    [Fraction.ofRatio(22, 3), '7~1/3'],
-    [Fraction.ofRatio(-1, 3), '−1/3'],
+    [Fraction.ofRatio(22, 3), '7⅓'],
+    [Fraction.ofRatio(-1, 3), '−⅓'],
     [Fraction.zero, '0'],
   ])('%o', (value, text) => {
     expect(visible(formatExact(value))).toBe(text);
@@ -55,7 +55,7 @@ describe('exact numbers', () => {
 describe('lengths in both units', () => {
   test.each([
     ['10.2 cm', '10.2~cm (4~in)', '4~in (10.2~cm)'],
-    ['50 cm', '50.0~cm (19~5/8~in)', '19~5/8~in (50.0~cm)'],
+    ['50 cm', '50.0~cm (19⅝~in)', '19⅝~in (50.0~cm)'],
     ['4 in', '10.2~cm (4~in)', '4~in (10.2~cm)'],
     ['1 mm', '0.1~cm (under 1/16~in)', 'under 1/16~in (0.1~cm)'],
     ['0 cm', '0.0~cm (0~in)', '0~in (0.0~cm)'],
@@ -79,8 +79,8 @@ describe('measured lengths keep what was written', () => {
 
 describe('differences and changes carry a sign', () => {
   test.each([
-    [40, '+4.0~cm (+1~5/8~in)'],
-    [-8, '−0.8~cm (−3/8~in)'],
+    [40, '+4.0~cm (+1⅝~in)'],
+    [-8, '−0.8~cm (−⅜~in)'],
     [1, '+0.1~cm (under 1/16~in)'],
     [0, '0.0~cm (0~in)'],
   ])('%d mm', (difference, text) => {

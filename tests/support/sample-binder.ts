@@ -10,6 +10,8 @@ import type {Places} from '../../src/yaml/places.ts';
 export interface SampleItem {
   readonly kind: Kind;
   readonly requirement: string;
+  /** Texts of `piece` blocks. */
+  readonly pieces?: readonly string[];
   readonly [field: string]: unknown;
 }
 
@@ -42,7 +44,8 @@ export function sampleBinder({
 }
 
 function sampleItem(frontMatter: SampleItem): Item {
-  const {kind, requirement: id} = frontMatter;
+  const {kind, pieces = [], ...fields} = frontMatter;
+  const id = fields.requirement;
   const common = {
     id,
     requirement: null,
@@ -50,11 +53,15 @@ function sampleItem(frontMatter: SampleItem): Item {
     text: '',
     title: `Sample ${id}`,
     places: noPlaces,
-    body: emptyBody,
+    body: {...emptyBody, blocks: pieces.map(pieceBlock)},
     citations: [],
   };
   // The schema of `kind` makes the fields of `kind`; the compiler cannot follow the pair through the table of schemas.
-  return {...common, kind, fields: fieldSchemas[kind].parse(frontMatter)} as Item;
+  return {...common, kind, fields: fieldSchemas[kind].parse(fields)} as Item;
+}
+
+function pieceBlock(text: string): Body['blocks'][number] {
+  return {language: 'piece', text, place: fileStart, linePlaces: text.split('\n').map(() => fileStart)};
 }
 
 const noPlaces: Places = {

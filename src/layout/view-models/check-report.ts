@@ -2,8 +2,8 @@ import {countFindings, describeCounts} from '../../diagnostics/count-findings.ts
 import type {Finding} from '../../diagnostics/finding.ts';
 import {type Item, itemsById, type Section} from '../../model/binder.ts';
 import {plural} from '../../support/plural.ts';
+import {setTypography} from '../../support/typography.ts';
 import type {LayoutInput} from '../layout-input.ts';
-import {setType} from '../set-type.ts';
 import {stateInWords} from './contents.ts';
 import {type MessagePart, messageParts} from './message-parts.ts';
 import {type WordBar, wordBar} from './word-bar.ts';
@@ -78,14 +78,14 @@ function checkedSection(
   const findings = present.flatMap(({file}) => byFile.get(file) ?? []);
   return {
     number: section.number,
-    title: setType(section.title),
+    title: setTypography(section.title),
     present: `${present.length} of ${plural(section.requirements.length, 'item')}`,
     counts: describeCounts(countFindings(findings)),
     items: section.requirements.map((requirement) => {
       const item = items.get(requirement.id);
       return {
         id: requirement.id,
-        title: setType(item?.title ?? requirement.title),
+        title: setTypography(item?.title ?? requirement.title),
         state: stateInWords(item),
         citations: item === undefined ? null : citationsInWords(item),
         words: item === undefined ? null : wordBar(item),

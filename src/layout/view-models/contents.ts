@@ -1,9 +1,9 @@
 import type {Item} from '../../model/binder.ts';
 import {itemsById, type Requirement, type Section} from '../../model/binder.ts';
+import {setTypography} from '../../support/typography.ts';
 import {itemAnchor} from '../item-anchor.ts';
 import type {LayoutInput} from '../layout-input.ts';
 import type {PageCounts} from '../printable.ts';
-import {setType} from '../set-type.ts';
 import {leafRange} from './leaf-range.ts';
 import {latestRework} from './rework-round.ts';
 
@@ -56,7 +56,7 @@ export function sectionList(input: LayoutInput, section: Section, counts: PageCo
   const items = itemsById(input.binder);
   return {
     number: section.number,
-    title: setType(section.title),
+    title: setTypography(section.title),
     anchor: dividerAnchor(section),
     rows: section.requirements.map((requirement) =>
       row(input, requirement, items.get(requirement.id), counts),
@@ -74,7 +74,7 @@ function row(
   const anchor = itemAnchor(input, id);
   return {
     id,
-    title: setType(item?.title ?? requirement.title),
+    title: setTypography(item?.title ?? requirement.title),
     anchor,
     leaves: anchor === null ? null : leafRange(counts?.get(anchor)),
     state: stateInWords(item),

@@ -1,8 +1,8 @@
 import type {ItemOfKind} from '../../model/binder.ts';
 import type {BinderSettings} from '../../model/schema/binder-settings.ts';
 import type {Yarn} from '../../model/schema/item-fields.ts';
-import {longDate} from '../helpers/long-date.ts';
-import {setType} from '../set-type.ts';
+import {longDate} from '../../support/long-date.ts';
+import {setTypography} from '../../support/typography.ts';
 
 /** One line of the facts at a glance. */
 export interface Fact {
@@ -48,7 +48,7 @@ export function patternFacts({fields}: ItemOfKind<'pattern'>): readonly Fact[] {
 /** The needles and yarns on one line each, for tags. */
 export function yarnInShort(yarns: readonly Yarn[] | undefined): string | null {
   const names = (yarns ?? []).map(({name, colour}) => [name, colour].filter(Boolean).join(', '));
-  return names.length === 0 ? null : setType(names.filter((name) => name !== '').join('; '));
+  return names.length === 0 ? null : setTypography(names.filter((name) => name !== '').join('; '));
 }
 
 function filled(entries: readonly Entry[]): readonly Fact[] {
@@ -57,7 +57,7 @@ function filled(entries: readonly Entry[]): readonly Fact[] {
       label,
       values: values
         .filter((value) => value !== undefined && value !== '')
-        .map((value) => setType(value ?? '')),
+        .map((value) => setTypography(value ?? '')),
     }))
     .filter(({values}) => values.length > 0);
 }

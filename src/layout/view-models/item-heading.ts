@@ -1,5 +1,5 @@
 import type {Item} from '../../model/binder.ts';
-import {setType} from '../set-type.ts';
+import {setTypography} from '../../support/typography.ts';
 import {kindWords} from './kind-words.ts';
 import {latestRework} from './rework-round.ts';
 
@@ -18,9 +18,9 @@ export function itemHeading(item: Item): ItemHeading {
   const asks = item.requirement?.asks ?? null;
   return {
     id: item.id,
-    title: setType(item.title),
+    title: setTypography(item.title),
     kind: kindWords[item.kind],
-    asks: asks === null ? null : setType(asks),
+    asks: asks === null ? null : setTypography(asks),
     round: latestRework(item)?.round ?? null,
   };
 }

@@ -1,6 +1,6 @@
 import type {Item} from '../../model/binder.ts';
 import type {ComposedItem, ComposedPhoto, SafeHtml} from '../../model/composed.ts';
-import {setType} from '../set-type.ts';
+import {setTypography} from '../../support/typography.ts';
 
 export interface TechniqueView {
   readonly name: string;
@@ -10,9 +10,9 @@ export interface TechniqueView {
 
 export function techniqueViews(composed: ComposedItem): readonly TechniqueView[] {
   return composed.techniques.map(({name, citations, note}) => ({
-    name: setType(name),
+    name: setTypography(name),
     citations,
-    note: note === null ? null : setType(note),
+    note: note === null ? null : setTypography(note),
   }));
 }
 
@@ -26,7 +26,7 @@ export interface PhotoView {
 export function photoViews(photos: readonly ComposedPhoto[]): readonly PhotoView[] {
   return photos.map(({source, description, widthMillimetres}, index) => ({
     source,
-    description: setType(description),
+    description: setTypography(description),
     width: widthMillimetres,
     number: index + 1,
   }));

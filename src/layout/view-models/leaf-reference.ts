@@ -1,7 +1,7 @@
 import type {Requirement} from '../../model/binder.ts';
+import {setTypography} from '../../support/typography.ts';
 import {itemAnchor} from '../item-anchor.ts';
 import type {LayoutInput} from '../layout-input.ts';
-import {setType} from '../set-type.ts';
 
 /** Where a reader turns to: an item's first leaf. It needs no page counts, since every item starts at 1. */
 export interface LeafReference {
@@ -16,7 +16,7 @@ export function leafReference(
   input: LayoutInput,
   {id, title}: Pick<Requirement, 'id' | 'title'>,
 ): LeafReference {
-  return {id, title: setType(title), leaf: firstLeaf(id), anchor: itemAnchor(input, id)};
+  return {id, title: setTypography(title), leaf: firstLeaf(id), anchor: itemAnchor(input, id)};
 }
 
 export function firstLeaf(id: string): string {

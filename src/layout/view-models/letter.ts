@@ -1,7 +1,7 @@
 import type {ItemOfKind} from '../../model/binder.ts';
 import type {ComposedItem, SafeHtml} from '../../model/composed.ts';
+import {setTypography} from '../../support/typography.ts';
 import type {LayoutInput} from '../layout-input.ts';
-import {setType} from '../set-type.ts';
 import {enclosures} from './enclosures.ts';
 
 export interface LetterView {
@@ -29,15 +29,15 @@ export function letterView(
   const examiner = [...(certificate.guild === undefined ? [] : [certificate.guild]), ...certificate.address];
   return {
     id: item.id,
-    title: setType(item.title),
+    title: setTypography(item.title),
     candidate: {name: candidate.name, number: candidate.number ?? null},
-    from: candidate.address.map(setType),
-    to: (item.fields.to.length > 0 ? item.fields.to : examiner).map(setType),
+    from: candidate.address.map(setTypography),
+    to: (item.fields.to.length > 0 ? item.fields.to : examiner).map(setTypography),
     email: candidate.email ?? null,
     date: item.fields.date ?? date,
-    salutation: setType(item.fields.salutation ?? 'Dear Assessors,'),
+    salutation: setTypography(item.fields.salutation ?? 'Dear Assessors,'),
     body: composed.body,
-    closing: setType(item.fields.closing ?? 'Yours faithfully,'),
+    closing: setTypography(item.fields.closing ?? 'Yours faithfully,'),
     enclosures: enclosures(input),
   };
 }

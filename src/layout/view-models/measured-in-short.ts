@@ -1,6 +1,6 @@
 import type {Item} from '../../model/binder.ts';
 import type {Measurement, Size} from '../../model/schema/item-fields.ts';
-import {setType} from '../set-type.ts';
+import {setTypography} from '../../support/typography.ts';
 
 /** The last measurement after blocking; of a piece that is not blocked yet, its last one. Null when nothing was measured. */
 export function finalMeasurement(item: Item): Measurement | null {
@@ -20,7 +20,7 @@ export function edgesInShort(size: Size | undefined): string | null {
     const keepsUnit = unit === null || index === edges.length - 1;
     return `${edge} ${keepsUnit ? text : text.slice(0, -unit.length).trim()}`;
   });
-  return setType(shown.join(', '));
+  return setTypography(shown.join(', '));
 }
 
 /** The unit that ends every text, or null when they differ. */

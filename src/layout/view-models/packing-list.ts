@@ -1,7 +1,7 @@
+import {setTypography} from '../../support/typography.ts';
 import {binderSheets} from '../binder-sheets.ts';
 import type {LayoutInput} from '../layout-input.ts';
 import type {PageCounts} from '../printable.ts';
-import {setType} from '../set-type.ts';
 import {yarnInShort} from './facts.ts';
 import {leafRange} from './leaf-range.ts';
 import {piecesOfKnitting} from './tags.ts';
@@ -44,12 +44,12 @@ export function packingListView(input: LayoutInput, counts: PageCounts): Packing
     });
   return {
     candidate: [candidate.name, candidate.number].filter(Boolean).join(' · '),
-    certificate: setType([certificate.name, certificate.part].filter(Boolean).join(', ')),
+    certificate: setTypography([certificate.name, certificate.part].filter(Boolean).join(', ')),
     date,
     sheets,
     pieces: piecesOfKnitting(input).map((item) => ({
       id: item.id,
-      title: setType(item.title),
+      title: setTypography(item.title),
       yarn: 'yarn' in item.fields ? yarnInShort(item.fields.yarn) : null,
     })),
     papers: counts === null ? null : sheets.reduce((sum, {papers}) => sum + (papers ?? 0), 0),

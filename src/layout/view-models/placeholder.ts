@@ -1,5 +1,5 @@
 import type {Requirement} from '../../model/binder.ts';
-import {setType} from '../set-type.ts';
+import {setTypography} from '../../support/typography.ts';
 import type {ItemHeading} from './item-heading.ts';
 import {kindWords} from './kind-words.ts';
 
@@ -12,9 +12,9 @@ export function placeholderView({id, title, kind, asks}: Requirement): Placehold
   return {
     heading: {
       id,
-      title: setType(title),
+      title: setTypography(title),
       kind: kindWords[kind],
-      asks: asks === null ? null : setType(asks),
+      asks: asks === null ? null : setTypography(asks),
       round: null,
     },
   };

@@ -1,7 +1,7 @@
 import type {Assessment, Binder, Item} from '../../model/binder.ts';
 import type {Measurement, Rework} from '../../model/schema/item-fields.ts';
+import {setTypography} from '../../support/typography.ts';
 import type {LayoutInput} from '../layout-input.ts';
-import {setType} from '../set-type.ts';
 import {kindWords} from './kind-words.ts';
 import {firstLeaf} from './leaf-reference.ts';
 import {finalMeasurement} from './measured-in-short.ts';
@@ -48,15 +48,15 @@ export function resubmissionView(input: LayoutInput, item: Item): ResubmissionVi
   const rework = latestRework(item);
   return {
     id: item.id,
-    title: setType(item.title),
+    title: setTypography(item.title),
     kind: kindWords[item.kind],
     round,
     leaf: firstLeaf(item.id),
     candidate: [candidate.name, candidate.number].filter(Boolean).join(' · '),
-    certificate: setType([certificate.name, certificate.part].filter(Boolean).join(', ')),
+    certificate: setTypography([certificate.name, certificate.part].filter(Boolean).join(', ')),
     date,
     remark: remarkView(binder, item, round),
-    done: paragraphs(rework?.done ?? '').map(setType),
+    done: paragraphs(rework?.done ?? '').map(setTypography),
     measures: rework === null ? null : measures(input, item, rework),
   };
 }
@@ -127,5 +127,5 @@ function counts(list: Measurement['stitches'] | undefined): string | null {
 }
 
 function shown(measure: string | null): string {
-  return measure === null ? '–' : setType(measure);
+  return measure === null ? '–' : setTypography(measure);
 }

@@ -1,9 +1,9 @@
 import type {Item} from '../../model/binder.ts';
 import {kindsWithKnitting} from '../../model/kinds.ts';
+import {setTypography} from '../../support/typography.ts';
 import type {LayoutInput} from '../layout-input.ts';
 import {draftMark} from '../page-rules.ts';
 import {paperOf} from '../paper.ts';
-import {setType} from '../set-type.ts';
 import type {Rectangle} from '../tab-place.ts';
 import {type TagDrawing, tagDrawing, tagPlaces, tagSize} from '../tag-grid.ts';
 import {type Fact, yarnInShort} from './facts.ts';
@@ -70,10 +70,10 @@ function tagView(input: LayoutInput, item: Item, place: Rectangle): TagView {
   return {
     place,
     id: item.id,
-    title: setType(item.title),
+    title: setTypography(item.title),
     facts: tagFacts(input, item),
     candidate: [candidate.name, candidate.number].filter(Boolean).join(' · '),
-    certificate: setType([certificate.name, certificate.part].filter(Boolean).join(', ')),
+    certificate: setTypography([certificate.name, certificate.part].filter(Boolean).join(', ')),
     leaf: firstLeaf(item.id),
     round: latestRework(item)?.round ?? null,
   };
@@ -85,7 +85,7 @@ function tagFacts({gaugeInWords}: LayoutInput, item: Item): readonly Fact[] {
   const {yarn, needles} = 'yarn' in item.fields ? item.fields : {};
   const facts: readonly [string, string | null][] = [
     ['Yarn', yarnInShort(yarn)],
-    ['Needles', needles === undefined ? null : setType(needles.join(', '))],
+    ['Needles', needles === undefined ? null : setTypography(needles.join(', '))],
     ['Gauge', gauge && `${gauge}, ${measured.when}`],
     ['Size', edgesInShort(measured?.size)],
   ];

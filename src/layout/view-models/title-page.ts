@@ -1,5 +1,5 @@
+import {setTypography} from '../../support/typography.ts';
 import type {LayoutInput} from '../layout-input.ts';
-import {setType} from '../set-type.ts';
 import {enclosures} from './enclosures.ts';
 import {latestRework} from './rework-round.ts';
 
@@ -24,13 +24,13 @@ export function titlePageView(input: LayoutInput): TitlePageView {
   const {candidate, certificate, date} = binder.settings;
   const round = Math.max(0, ...binder.items.map((item) => latestRework(item)?.round ?? 0));
   return {
-    certificate: setType(certificate.name),
-    part: certificate.part === undefined ? null : setType(certificate.part),
-    guild: certificate.guild === undefined ? null : setType(certificate.guild),
+    certificate: setTypography(certificate.name),
+    part: certificate.part === undefined ? null : setTypography(certificate.part),
+    guild: certificate.guild === undefined ? null : setTypography(certificate.guild),
     candidate: {
-      name: setType(candidate.name),
+      name: setTypography(candidate.name),
       number: candidate.number ?? null,
-      address: candidate.address.map(setType),
+      address: candidate.address.map(setTypography),
       email: candidate.email ?? null,
     },
     date,

@@ -2,8 +2,8 @@ import type {Element} from 'hast';
 import type {Image, PhrasingContent, Root} from 'mdast';
 import type {Plugin} from 'unified';
 import {visit} from 'unist-util-visit';
+import {setTypography} from '../../support/typography.ts';
 import type {ComposeContext} from '../compose-context.ts';
-import {setTypography} from '../typography.ts';
 
 /**
  * Pictures become figures with a caption: the title if there is one, else the description. A picture in the middle of a

@@ -1,7 +1,7 @@
 import type {Nodes, Parents, Root, Text} from 'mdast';
 import type {Plugin} from 'unified';
 import {SKIP, visit} from 'unist-util-visit';
-import {applyEdits, objectMark, typographicEdits} from '../typography.ts';
+import {applyEdits, objectMark, typographicEdits} from '../../support/typography.ts';
 
 /** Sets the text of each paragraph, heading and table cell as a whole, so that marks around *emphasis* find each other. */
 export const remarkTypography: Plugin<[], Root> = () => (tree) => {

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest';
-import {longDate} from '../../src/layout/helpers/long-date.ts';
+import {longDate} from '../../src/support/long-date.ts';
 
 test.each([
   ['2026-06-22', 'en-GB', '22 June 2026'],

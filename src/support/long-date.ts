@@ -1,5 +1,3 @@
-import type {BinderSettings} from '../../model/schema/binder-settings.ts';
-
 const months = [
   'January',
   'February',
@@ -16,7 +14,7 @@ const months = [
 ];
 
 /** `2026-06-22` → `22 June 2026` in British, `June 22, 2026` in American English; other text is left as it is. */
-export function longDate(date: string, language: BinderSettings['language']): string {
+export function longDate(date: string, language: 'en-GB' | 'en-US'): string {
   const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date) ?? [];
   const name = months[Number(month) - 1];
   if (year === undefined || name === undefined) return date;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import {describe, expect, test} from 'vitest';
-import {setTypography} from '../../src/markdown/typography.ts';
-import {composeText} from './compose-text.ts';
+import {setTypography} from '../../src/support/typography.ts';
+import {composeText} from '../markdown/compose-text.ts';
 
 // Common practice of English typesetting (inch and foot signs, en dash in ranges, × between measures); no one source.
 describe('setting type', () => {
