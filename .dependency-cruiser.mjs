@@ -74,7 +74,7 @@ const layers = {
   photos: [['support'], ['sharp'], true, 'the one place that decodes pictures'],
   print: [
     ['support', 'diagnostics'],
-    ['puppeteer', '@cantoo/pdf-lib'],
+    ['puppeteer-core'],
     true,
     'the one place that knows the browser and PDF',
   ],

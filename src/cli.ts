@@ -13,26 +13,19 @@ type Format = 'text' | 'json' | 'sarif';
 
 const exit = {fine: 0, findings: 1, usage: 2, machine: 3, bug: 4} as const;
 
-const interrupted = new AbortController();
 let verbose = false;
 
 process.exitCode = await main(process.argv);
 
 async function main(argv: readonly string[]): Promise<number> {
-  process.once('SIGINT', () => stop(130));
-  process.once('SIGTERM', () => stop(143));
+  // On leaving, the browser ends with its pipe and its profile folder is removed; a file is whole or not there.
+  process.once('SIGINT', () => process.exit(130));
+  process.once('SIGTERM', () => process.exit(143));
   try {
     return await run(argv);
   } catch (error) {
     return await explainError(error);
   }
-}
-
-/** Lets running work clean up, then leaves; a second signal leaves at once. */
-function stop(code: number): void {
-  interrupted.abort();
-  process.exitCode = code;
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => process.exit(code));
 }
 
 async function run(argv: readonly string[]): Promise<number> {
@@ -112,7 +105,7 @@ async function run(argv: readonly string[]): Promise<number> {
     });
 
   await program.parseAsync([...argv]);
-  return interrupted.signal.aborted ? Number(process.exitCode) : code;
+  return code;
 }
 
 /** Files made go to standard output, findings to standard error: a script reads the one, a person the other. */
@@ -139,7 +132,6 @@ async function explainError(error: unknown): Promise<number> {
   if (error instanceof UsageError || error instanceof OperationalError) {
     process.stderr.write(`swatchleaf: ${error.message}\n`);
     if (verbose && error.cause !== undefined) process.stderr.write(`${describeCause(error.cause)}\n`);
-    if (interrupted.signal.aborted) return Number(process.exitCode);
     return error instanceof UsageError ? exit.usage : exit.machine;
   }
   process.stderr.write(
@@ -159,7 +151,6 @@ function surroundings(): Surroundings {
     environment: process.env,
     today: today(),
     progress: (line) => process.stderr.write(`${line}\n`),
-    signal: interrupted.signal,
   };
 }
 

@@ -45,9 +45,8 @@ export function findBrowserFor({folder}: OpenedBinder, {settings}: Binder, {brow
   );
 }
 
-async function printAll(browser: PrintBrowser, input: LayoutInput, {progress, signal}: Surroundings) {
+async function printAll(browser: PrintBrowser, input: LayoutInput, {progress}: Surroundings) {
   const print = async (title: string, render: (counts: PageCounts) => Printable) => {
-    signal.throwIfAborted();
     const document = await printDocument(browser, input.binder, title, render);
     progress(`${title}: ${plural(document.pageCount, 'page')}`);
     return document;

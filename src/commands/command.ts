@@ -9,8 +9,6 @@ export interface Surroundings {
   readonly today: string;
   /** One line about what is going on; goes to standard error. */
   readonly progress: (line: string) => void;
-  /** Aborted by Ctrl-C or SIGTERM; long work stops and cleans up. */
-  readonly signal: AbortSignal;
 }
 
 /** What a command found and made; the command line prints it and sets the exit code from the findings. */

@@ -36,7 +36,6 @@ export async function runReprint(
     const written: string[] = [];
     const all = [...findings];
     for (const id of chosen) {
-      around.signal.throwIfAborted();
       const document = await printDocument(browser, binder, `Resubmission of ${id}`, (counts) =>
         renderReprint(input, [id], counts),
       );

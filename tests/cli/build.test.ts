@@ -147,3 +147,24 @@ describe('reprint', () => {
     expect((await swatchleaf(['reprint', 'S-01'], {cwd: await emptyFolder()})).code).toBe(2);
   });
 });
+
+describe('a signal', () => {
+  test.each([
+    ['SIGINT', 130],
+    ['SIGTERM', 143],
+  ] as const)(
+    '%s while printing: exit %i, nothing half-written, no profile folder left',
+    async (signal, code) => {
+      const folder = await smallBinder();
+      const temporary = await emptyFolder();
+      const ran = await swatchleaf(['build', folder], {
+        env: {TMPDIR: temporary, TEMP: temporary, TMP: temporary},
+        // The first line of progress comes when the binder is printed and the rest is not.
+        interrupt: {signal, when: /Binder: /},
+      });
+      expect(ran.code).toBe(code);
+      expect((await filesIn(folder)).filter((file) => !file.startsWith('content/'))).toEqual([]);
+      expect(await filesIn(temporary)).toEqual([]);
+    },
+  );
+});

@@ -103,6 +103,32 @@ test('two prints of one document have the same bytes when they are finished', as
   expect(readPdfFacts(raw).created).not.toBe(readPdfFacts(first).created);
 });
 
+describe('the ids of header cells, which Chromium counts differently from print to print', () => {
+  const idsIn = (bytes: Uint8Array, pattern: RegExp) =>
+    [...Buffer.from(bytes).toString('latin1').matchAll(pattern)].map(([, id]) => id);
+
+  test('make no difference to the finished file', async () => {
+    const before = await printed();
+    const other = Buffer.from(before)
+      .toString('latin1')
+      .replace(/\(node(\d{8})\)/g, (_, id: string) => `(node${99_999_999 - Number(id)})`);
+    expect(other).not.toBe(Buffer.from(before).toString('latin1'));
+    expect(finishPdf(Buffer.from(other, 'latin1'), details)).toEqual(finishPdf(before, details));
+  });
+
+  test('still join each cell with its headers', async () => {
+    const finished = finishPdf(await printed(), details);
+    // The one cell of the table names the header of its column and that of its row.
+    expect(idsIn(finished, /\/ID \((node\d+)\)/g)).toEqual(['node00000001', 'node00000002']);
+    expect(idsIn(finished, /\/Headers \[([^\]]+)\]/g)).toEqual(['(node00000001) (node00000002)']);
+    const [tree = ''] = idsIn(finished, /\/IDTree <<\/Names \[([^\]]*)\]/g);
+    const keys = [...tree.matchAll(/<([0-9A-F]+)> \d+ 0 R/g)].map(([, hex = '']) =>
+      Buffer.from(hex, 'hex').toString(),
+    );
+    expect(keys).toEqual(['node00000001', 'node00000002']);
+  });
+});
+
 test('a file without bookmarks opens without a panel for them', async () => {
   const {pdf} = await printPdf(
     browser(),

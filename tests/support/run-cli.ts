@@ -14,17 +14,29 @@ export interface Ran {
   readonly err: string;
 }
 
+export interface RunOptions {
+  readonly cwd?: string;
+  readonly env?: Readonly<Record<string, string>>;
+  /** Sends the signal once standard error holds what is waited for. */
+  readonly interrupt?: {readonly signal: NodeJS.Signals; readonly when: RegExp};
+}
+
 /** Runs the compiled program as a user does; `npm run check` compiles it before the tests. */
 export function swatchleaf(
   args: readonly string[],
-  {cwd = root, env = {}}: {readonly cwd?: string; readonly env?: Readonly<Record<string, string>>} = {},
+  {cwd = root, env = {}, interrupt}: RunOptions = {},
 ): Promise<Ran> {
   return new Promise((resolve, reject) => {
     const clean = {...process.env, SOURCE_DATE_EPOCH: '1790553600', NO_COLOR: '1', ...env};
     const child = spawn(process.execPath, [program, ...args], {cwd, env: clean});
     let [out, err] = ['', ''];
-    child.stdout.on('data', (part) => (out += part));
-    child.stderr.on('data', (part) => (err += part));
+    child.stdout.on('data', (part) => {
+      out += part;
+    });
+    child.stderr.on('data', (part) => {
+      err += part;
+      if (interrupt?.when.test(err)) child.kill(interrupt.signal);
+    });
     child.on('error', reject);
     child.on('close', (code) => resolve({code: code ?? -1, out, err}));
   });

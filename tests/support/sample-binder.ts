@@ -12,6 +12,8 @@ export interface SampleItem {
   readonly requirement: string;
   /** Texts of `piece` blocks. */
   readonly pieces?: readonly string[];
+  /** Other fenced blocks of the text. */
+  readonly blocks?: readonly {readonly language: string; readonly text: string}[];
   readonly [field: string]: unknown;
 }
 
@@ -44,7 +46,7 @@ export function sampleBinder({
 }
 
 function sampleItem(frontMatter: SampleItem): Item {
-  const {kind, pieces = [], ...fields} = frontMatter;
+  const {kind, pieces = [], blocks = [], ...fields} = frontMatter;
   const id = fields.requirement;
   const common = {
     id,
@@ -53,7 +55,7 @@ function sampleItem(frontMatter: SampleItem): Item {
     text: '',
     title: `Sample ${id}`,
     places: noPlaces,
-    body: {...emptyBody, blocks: pieces.map(pieceBlock)},
+    body: {...emptyBody, blocks: [...pieces.map(pieceBlock), ...blocks.map(fencedBlock)]},
     citations: [],
   };
   // The schema of `kind` makes the fields of `kind`; the compiler cannot follow the pair through the table of schemas.
@@ -61,7 +63,11 @@ function sampleItem(frontMatter: SampleItem): Item {
 }
 
 function pieceBlock(text: string): Body['blocks'][number] {
-  return {language: 'piece', text, place: fileStart, linePlaces: text.split('\n').map(() => fileStart)};
+  return fencedBlock({language: 'piece', text});
+}
+
+function fencedBlock({language, text}: {language: string; text: string}): Body['blocks'][number] {
+  return {language, text, place: fileStart, linePlaces: text.split('\n').map(() => fileStart)};
 }
 
 const noPlaces: Places = {
