@@ -3,7 +3,6 @@ import {kinds} from '../kinds.ts';
 import {dateSchema, gaugeCountSchema, lengthSchema, putUpSchema} from './quantities.ts';
 
 export const statuses = ['planned', 'in work', 'finished', 'sent', 'passed', 'rework'] as const;
-export type Status = (typeof statuses)[number];
 
 const text = z.string().trim();
 const citationText = z.string().describe('a citation, such as "@key, p. 57"');
@@ -130,7 +129,5 @@ export const fieldSchemas = {
 export type FieldsOf<K extends keyof typeof fieldSchemas> = z.output<(typeof fieldSchemas)[K]>;
 export type Measurement = z.output<typeof measurementSchema>;
 export type Size = z.output<typeof sizeSchema>;
-export type Technique = z.output<typeof techniqueSchema>;
 export type Yarn = z.output<typeof yarnSchema>;
-export type PhotoField = z.output<typeof photoSchema>;
 export type Rework = z.output<typeof reworkSchema>;
