@@ -19,6 +19,8 @@ import {requirementWithoutItem} from './requirement-without-item.ts';
 import {reviewWithoutSource} from './review-without-source.ts';
 import {reworkBeforeAnswer} from './rework-before-answer.ts';
 import {reworkWithoutAnswer} from './rework-without-answer.ts';
+import {rowCount} from './row-count.ts';
+import {rowMultiple} from './row-multiple.ts';
 import {sourceNeverCited} from './source-never-cited.ts';
 import {stubText} from './stub-text.ts';
 import {techniqueWithoutCitation} from './technique-without-citation.ts';
@@ -35,6 +37,7 @@ import {unknownNeedleSize} from './unknown-needle-size.ts';
 import {unknownRuleSetting} from './unknown-rule-setting.ts';
 import {unknownSource} from './unknown-source.ts';
 import {unmeasuredSize} from './unmeasured-size.ts';
+import {unreadRow} from './unread-row.ts';
 import {unreadablePhoto} from './unreadable-photo.ts';
 import {unusedPhoto} from './unused-photo.ts';
 import {wrongIdentifier} from './wrong-identifier.ts';
@@ -71,6 +74,11 @@ const laws: readonly Rule[] = [
   brokenCrossReference, // It would print as a gap.
   rawHtml, // It would not be printed as meant.
   patternWithoutRows, // Only written rows are counted and printed as instructions.
+
+  // Written rows, in the order in which one fault hides the next.
+  unreadRow, // What cannot be read cannot be counted.
+  rowCount, // A row that does not add up is what most patterns come back for.
+  rowMultiple, // Others work the stitch at another width.
 
   // Knitting.
   unmeasuredSize, // What was not measured cannot be checked.

@@ -1,0 +1,200 @@
+import {isSilent, normalWord} from './normal-words.ts';
+import {cardinals, multiplicatives, ordinals} from './number-words.ts';
+
+export type TokenKind = 'word' | 'number' | 'ordinal' | 'mark' | 'sign';
+
+/** The smallest piece of written rows: letters, a number with its sizes, or one sign. `k2tog` is three of them. */
+export interface Token {
+  readonly kind: TokenKind;
+  /** A word in its normal spelling, lower case; a number in digits; a sign or mark as written, every dash as `—`. */
+  readonly text: string;
+  /** Of numbers, ordinals and `twice`; else 0. */
+  readonly value: number;
+  /** Of a number one for each size, `84 (92, 100)`; a single one counts for all; else empty. */
+  readonly values: readonly number[];
+  readonly start: number;
+  readonly end: number;
+  /** It is the first on its line. */
+  readonly startsLine: boolean;
+  /** White space stands before it. */
+  readonly isApart: boolean;
+}
+
+/** Counts above this are no knitting; a larger number is read as this one, so that sums stay exact. */
+export const largestNumber = 1_000_000;
+
+type Word = Pick<Token, 'kind' | 'text' | 'value' | 'values'>;
+
+/** Never fails: every character that is neither space nor a word without meaning belongs to exactly one token. */
+export function lexRow(text: string): Token[] {
+  const tokens: Token[] = [];
+  const words = new Map<string, Word | null>();
+  let startsLine = true;
+  let isApart = true;
+  for (let start = 0; start < text.length; ) {
+    const code = text.charCodeAt(start);
+    if (isSpace(code)) {
+      startsLine ||= code === newLine;
+      isApart = true;
+      start += 1;
+      continue;
+    }
+    const end = endOfPiece(text, start, code);
+    if (code === hyphen && end === start + 1 && isHyphenInWord(text, start, isApart)) {
+      start = end;
+      continue;
+    }
+    const written = text.slice(start, end);
+    let word = words.get(written);
+    if (word === undefined) {
+      word = readPiece(written);
+      words.set(written, word);
+    }
+    if (word) {
+      const {kind, text: normal, value, values} = word;
+      push(text, tokens, {kind, text: normal, value, values, start, end, startsLine, isApart});
+      startsLine = false;
+    }
+    isApart = word === null;
+    start = end;
+  }
+  return tokens;
+}
+
+const newLine = 10;
+const hyphen = 45;
+const star = 42;
+const apostrophe = 39;
+const curlyApostrophe = 0x2019;
+const ordinalEnd = /(?:st|nd|rd|th|d)(?![\p{L}\d])/uy;
+const letter = /\p{L}/u;
+const marks = new Set(['\u2020', '\u2021', '\u00a7', '#']);
+const dashes = new Set(['\u2012', '\u2013', '\u2014', '\u2015', '\u2212']);
+
+/** Letters, digits with `1st` and its like, a run of stars, a run of hyphens, or one character. */
+function endOfPiece(text: string, start: number, code: number): number {
+  let end = start + 1;
+  if (isDigit(code)) {
+    while (isDigit(text.charCodeAt(end))) end += 1;
+    ordinalEnd.lastIndex = end;
+    return end + (ordinalEnd.exec(text)?.[0].length ?? 0);
+  }
+  if (isLetter(text, start, code)) {
+    for (let next = text.charCodeAt(end); isLetter(text, end, next) || isApostrophe(next); ) {
+      end += 1;
+      next = text.charCodeAt(end);
+    }
+    return end;
+  }
+  if (code === star || code === hyphen) while (text.charCodeAt(end) === code) end += 1;
+  else if (code >= 0xd800 && code < 0xdc00 && end < text.length) end += 1;
+  return end;
+}
+
+function isSpace(code: number): boolean {
+  return (
+    code <= 32 || code === 0xa0 || (code >= 0x2000 && code <= 0x200b) || code === 0x202f || code === 0xfeff
+  );
+}
+
+function isDigit(code: number): boolean {
+  return code >= 48 && code <= 57;
+}
+
+function isLetter(text: string, at: number, code: number): boolean {
+  if (code < 128) return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
+  return letter.test(text[at] ?? '');
+}
+
+function isApostrophe(code: number): boolean {
+  return code === apostrophe || code === curlyApostrophe;
+}
+
+function readPiece(written: string): Word | null {
+  const code = written.charCodeAt(0);
+  if (isDigit(code)) {
+    return numberOf(
+      isDigit(written.charCodeAt(written.length - 1)) ? 'number' : 'ordinal',
+      Number.parseInt(written, 10),
+    );
+  }
+  if (isLetter(written, 0, code)) return readWord(written);
+  if (code === star || marks.has(written)) return {kind: 'mark', text: written, value: 0, values: []};
+  const isDash = dashes.has(written) || (code === hyphen && written.length > 1);
+  return {kind: 'sign', text: isDash ? '—' : written === '\u00d7' ? 'x' : written, value: 0, values: []};
+}
+
+/** A word as a token of it has it, so that phrases can be written naturally; null when it has no meaning. */
+export function phraseWord(word: string): string | null {
+  const read = readWord(word);
+  return read === null ? null : read.text;
+}
+
+const apostrophes = /[\u2019']/g;
+
+function readWord(written: string): Word | null {
+  const word = written.toLowerCase().replace(apostrophes, '');
+  if (isSilent(word)) return null;
+  const cardinal = cardinals.get(word);
+  if (cardinal !== undefined) return numberOf('number', cardinal);
+  const ordinal = ordinals.get(word);
+  if (ordinal !== undefined) return numberOf('ordinal', ordinal);
+  return {kind: 'word', text: normalWord(word), value: multiplicatives.get(word) ?? 0, values: []};
+}
+
+function numberOf(kind: 'number' | 'ordinal', written: number): Word {
+  const value = Math.min(written, largestNumber);
+  return {kind, text: `${value}`, value, values: kind === 'number' ? [value] : []};
+}
+
+/** Joins `twenty` and `four`, and a number with the sizes behind it, into one token. */
+function push(text: string, tokens: Token[], token: Token): void {
+  const before = tokens.at(-1);
+  if (isUnitOf(text, before, token)) {
+    const value = before.value + token.value;
+    tokens[tokens.length - 1] = {
+      ...before,
+      ...numberOf(token.kind === 'ordinal' ? 'ordinal' : 'number', value),
+      end: token.end,
+    };
+    return;
+  }
+  tokens.push(token);
+  if (token.text === ')' || token.text === ']') joinSizes(tokens);
+}
+
+function isUnitOf(text: string, before: Token | undefined, unit: Token): before is Token {
+  if (before?.kind !== 'number' || before.value % 10 !== 0 || before.value < 20 || before.value > 90)
+    return false;
+  if (unit.value < 1 || unit.value > 9 || (unit.kind !== 'number' && unit.kind !== 'ordinal')) return false;
+  return !isDigit(text.charCodeAt(before.start)) && !isDigit(text.charCodeAt(unit.start));
+}
+
+/** More sizes than any pattern has; bounds how far back a closing bracket looks. */
+const mostSizes = 40;
+
+/** `84`, `(`, `92`, `,`, `100`, `)` → one number. A dash stands for a size that works none. */
+function joinSizes(tokens: Token[]): void {
+  const values: number[] = [];
+  const last = tokens.length - 1;
+  for (let index = last - 1; index > 0 && last - index <= 2 * mostSizes; index--) {
+    const token = tokens[index];
+    if (!token) return;
+    if (token.kind === 'number' && token.values.length === 1) values.unshift(token.value);
+    else if (token.text === '—' || token.text === '-') values.unshift(0);
+    else if (token.text === '(' || token.text === '[') {
+      const first = tokens[index - 1];
+      if (first?.kind !== 'number' || first.values.length !== 1 || values.length === 0) return;
+      const end = tokens[last]?.end ?? first.end;
+      tokens.splice(index - 1, last - index + 2, {...first, values: [first.value, ...values], end});
+      return;
+    } else if (token.text !== ',' && token.text !== ':' && token.text !== ';') return;
+  }
+}
+
+/** The hyphen of `k1-tbl` and `slip-stitch` joins; that of `3-8` and of ` - ` separates. */
+function isHyphenInWord(text: string, at: number, isApart: boolean): boolean {
+  if (isApart) return false;
+  const next = text.charCodeAt(at + 1);
+  return isLetter(text, at + 1, next) || (isDigit(next) && isLetter(text, at - 1, text.charCodeAt(at - 1)));
+}

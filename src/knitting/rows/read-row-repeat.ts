@@ -1,0 +1,156 @@
+import type {Cursor} from './cursor.ts';
+import {readStated} from './read-stated.ts';
+import type {NumberRange, RowLabel, RowRepeat} from './row-syntax.ts';
+
+const articles = [
+  'these',
+  'this',
+  'both',
+  'last',
+  'all',
+  'from',
+  'pattern',
+  'previous',
+  'preceding',
+  'same',
+  'as',
+  'for',
+  'above',
+];
+
+/**
+ * Reads `Rep rows 1–8 for pattern`, `repeat from the second row`, `rep the last 2 rows 3 more times`, `as row 1`,
+ * `all the rows are the same`. Null, and nothing read, when no such sentence begins here.
+ */
+export function readRowRepeat(cursor: Cursor, label: RowLabel | null): RowRepeat | null {
+  const from = cursor.at;
+  const what = readSame(cursor) ?? readRows(cursor, label !== null);
+  if (!what) {
+    cursor.at = from;
+    return null;
+  }
+  const often = readOften(cursor, label);
+  const span = cursor.spanFrom(from);
+  while (cursor.peek() && !/^[.;—(]$/.test(cursor.peek()?.text ?? '') && !cursor.peek()?.startsLine)
+    cursor.at += 1;
+  const stop = cursor.at;
+  while (cursor.take('.', ';', '—'));
+  const stated = readStated(cursor);
+  if (!stated) cursor.at = stop;
+  return {kind: 'repeat rows', label, what, often, stated, span};
+}
+
+type What = RowRepeat['what'];
+
+/** `Every succeeding row is the same`, `All the rows alike`. */
+function readSame(cursor: Cursor): What | null {
+  const from = cursor.at;
+  if (!cursor.take('all', 'every', 'each')) return null;
+  cursor.take('succeeding', 'other', 'next', 'subsequent', 'remain');
+  if (!cursor.take('row', 'round')) {
+    cursor.at = from;
+    return null;
+  }
+  cursor.take('is', 'are');
+  cursor.take('worked', 'work', 'k');
+  if (cursor.take('same', 'alike')) {
+    cursor.take('as');
+    const ranges = readRanges(cursor);
+    return ranges.length > 0 ? {kind: 'rows', ranges} : {kind: 'last', count: 1};
+  }
+  cursor.at = from;
+  return null;
+}
+
+function readRows(cursor: Cursor, isLabelled: boolean): What | null {
+  cursor.take('is', 'are');
+  const isRepeat = cursor.take('rep');
+  if (!isRepeat) {
+    cursor.take('work');
+    const isAs = cursor.take('as', 'like', 'same');
+    if (!isAs || !isLabelled) return null;
+  }
+  let word = '';
+  while (cursor.take(...articles)) word = cursor.peek(-1)?.text ?? word;
+  if (cursor.peek()?.kind === 'ordinal' && cursor.peek(1)?.kind === 'number' && cursor.take('1'))
+    word = 'first';
+  const token = cursor.peek();
+  if (cursor.take('row', 'round')) {
+    const ranges = readRanges(cursor);
+    if (ranges.length > 0) return {kind: 'rows', ranges};
+    if (word === 'from') return null;
+    return word === 'last' || word === 'previous' ? {kind: 'last', count: 1} : {kind: 'all'};
+  }
+  if (token?.kind === 'number' && (cursor.is('row', 1) || cursor.is('round', 1))) {
+    cursor.at += 2;
+    if (word === 'first') return {kind: 'rows', ranges: [{first: 1, last: token.value}]};
+    return {kind: 'last', count: token.value};
+  }
+  const ranges = readRanges(cursor);
+  const first = ranges[0];
+  if (!first || (!cursor.take('row', 'round') && isRepeat)) return null;
+  return word === 'from' && ranges.length === 1 && first.first === first.last
+    ? {kind: 'from', first: first.first}
+    : {kind: 'rows', ranges};
+}
+
+function readRanges(cursor: Cursor): NumberRange[] {
+  const ranges: NumberRange[] = [];
+  for (let token = cursor.peek(); token; token = cursor.peek()) {
+    if (token.kind !== 'number' && token.kind !== 'ordinal') break;
+    cursor.at += 1;
+    let last = token.value;
+    const end = cursor.peek(1);
+    if (
+      (end?.kind === 'number' || end?.kind === 'ordinal') &&
+      cursor.take('—', '-', 'to', 'through', 'thru')
+    ) {
+      last = end.value;
+      cursor.at += 1;
+    }
+    ranges.push({first: token.value, last: Math.max(token.value, last)});
+    const joins = cursor.is('&') || cursor.is(',');
+    const next = cursor.peek(cursor.is(',') && cursor.is('&', 1) ? 2 : 1);
+    const isTimes = next?.kind === 'number' && /time|more/.test(cursor.peek(2)?.text ?? '');
+    if (!joins || isTimes || (next?.kind !== 'number' && next?.kind !== 'ordinal')) break;
+    cursor.take(',');
+    cursor.take('&');
+  }
+  return ranges;
+}
+
+function readOften(cursor: Cursor, label: RowLabel | null): RowRepeat['often'] {
+  let isForPattern = false;
+  for (let words = 0; words < 14; words++) {
+    const token = cursor.peek();
+    if (!token || token.startsLine || token.text === '.') break;
+    const isOften = token.value > 0 && token.kind === 'word';
+    const isTimes =
+      token.kind === 'number' && ['time', 'more', 'additional'].includes(cursor.peek(1)?.text ?? '');
+    if (isOften || isTimes) {
+      const at = cursor.at;
+      cursor.at += 1;
+      while (cursor.take('time', 'more', 'additional'));
+      cursor.take(')');
+      const count = isOften
+        ? {values: [token.value], span: {start: token.start, end: token.end}}
+        : cursor.sizedAt(at);
+      return {kind: 'more', count};
+    }
+    if (token.kind === 'number' && cursor.is('st', 1) && isRemaining(cursor)) {
+      const at = cursor.at;
+      cursor.at += 3;
+      return {kind: 'until stitches', count: cursor.sizedAt(at)};
+    }
+    isForPattern ||= token.text === 'pattern';
+    cursor.at += 1;
+  }
+  return label && (label.ranges.length > 0 || label.every === null)
+    ? {kind: 'to fill the label'}
+    : {kind: 'open', isForPattern};
+}
+
+function isRemaining(cursor: Cursor): boolean {
+  const word = cursor.peek(2)?.text;
+  return word === 'remain' || word === 'leave' || word === 'on';
+}

@@ -1,0 +1,191 @@
+import {crossingOfWidth, leftTwist, makeCrossing, rightTwist} from './crossings.ts';
+import type {Stitch} from './stitch.ts';
+import {makeTogether} from './stitch-makers.ts';
+import * as stitches from './stitches.ts';
+
+/** What a phrase of the trade says. */
+export type Meaning =
+  /** `isCounted`: the number in the phrase says how many, as in `k3 tbl`. */
+  | {
+      readonly says: 'stitch';
+      readonly stitch: Stitch;
+      readonly isCounted: boolean;
+    }
+  /** A stitch that the numbers make: `k3tog`, `2/1 RPC`. Null when there is no such stitch. */
+  | {readonly says: 'made stitch'; readonly make: (numbers: readonly number[]) => Stitch | null}
+  /** `times` yarn overs. */
+  | {readonly says: 'overs'; readonly times: number | 'number'}
+  | {readonly says: 'yarn forward'}
+  | {readonly says: 'yarn'; readonly to: 'front' | 'back'}
+  | {readonly says: 'slip together'}
+  | {readonly says: 'pass over'; readonly over: number | 'number'}
+  | {readonly says: 'bind off' | 'cast on' | 'pick up' | 'into' | 'cable needle' | 'nothing'}
+  | {readonly says: 'marker'; readonly action: 'place' | 'slip' | 'remove'}
+  | {readonly says: 'turn'; readonly how: 'plain' | 'wrapped'}
+  | {
+      readonly says: 'at edges';
+      readonly change: 'increase' | 'decrease' | 'make';
+      readonly where: 'start' | 'end' | 'both';
+    }
+  | {readonly says: 'evenly'; readonly change: 'increase' | 'decrease'};
+
+export interface VocabularyLine {
+  readonly meaning: Meaning;
+  /** In the notation of `phrase-tree.ts`. */
+  readonly phrases: readonly string[];
+}
+
+/** The phrases of a table, parted by commas. */
+export function phraseList(phrases: string): string[] {
+  return phrases.split(',').map((phrase) => phrase.trim());
+}
+
+/** One stitch, and every way the trade writes it. `#` in a phrase says how many. */
+function one(stitch: Stitch, phrases: string): VocabularyLine {
+  return {meaning: {says: 'stitch', stitch, isCounted: false}, phrases: phraseList(phrases)};
+}
+
+function counted(stitch: Stitch, phrases: string): VocabularyLine {
+  return {meaning: {says: 'stitch', stitch, isCounted: true}, phrases: phraseList(phrases)};
+}
+
+function made(make: (numbers: readonly number[]) => Stitch | null, phrases: string): VocabularyLine {
+  return {meaning: {says: 'made stitch', make}, phrases: phraseList(phrases)};
+}
+
+function together(surface: 'knit' | 'purl', isTwisted: boolean) {
+  return ([from = 0]: readonly number[]) =>
+    from >= 2 && from <= 60 ? makeTogether(surface, from, isTwisted) : null;
+}
+
+function cable(direction: 'right' | 'left', isPurled: boolean) {
+  return (strands: readonly number[]) => makeCrossing(strands, direction, isPurled);
+}
+
+function wide(form: 'C' | 'T' | 'Cr', direction: 'right' | 'left') {
+  return ([width = 0]: readonly number[]) => crossingOfWidth(width, direction, form);
+}
+
+/**
+ * Stitches, Victorian and modern, British and American, in the normal words of `normal-words.ts`. Meanings as in the
+ * published abbreviation lists; old words as the needlework books of 1840 to 1890 use them.
+ */
+export const stitchVocabulary: readonly VocabularyLine[] = [
+  one(stitches.knit, 'k, k ds, k double st, work ds, plain, k plain, plain k, all k, all plain, all st k'),
+  one(stitches.purl, 'p, p ds, p double st, p plain, back st, all p, all st p'),
+  counted(stitches.knit, '# plain, # k, plain #, k plain #'),
+  counted(stitches.purl, '# p'),
+  one(stitches.knitTwisted, 'ktbl, tk, tw k, k tbl, k b loop'),
+  one(stitches.purlTwisted, 'ptbl, p tbl, p b loop'),
+  counted(
+    stitches.knitTwisted,
+    `
+    k # tbl, k tbl #, k # st tbl, k # (st) through|in|from|at (their) back (of) (st|loop)`,
+  ),
+  counted(
+    stitches.purlTwisted,
+    `
+    p # tbl, p tbl #, p # st tbl, p # (st) through|in|from|at (their) back (of) (st|loop)`,
+  ),
+  one(
+    stitches.knitBelow,
+    `
+    k 1 b, kb, k below, k 1 below, k b, k 1 (st) in row|st below, k (next) (st) in row|st below`,
+  ),
+  one(
+    stitches.purlBelow,
+    `
+    p 1 b, pb, p below, p 1 below, p 1 (st) in row|st below, p (next) (st) in row|st below`,
+  ),
+  one(stitches.slip, 'sl, sl st'),
+  one(stitches.slipKnitwise, 'slk, sl kwise, sl k, slkw'),
+  one(stitches.slipPurlwise, 'slp, sl pwise, sl p, slpw'),
+  counted(stitches.slipKnitwise, 'sl # (st) kwise, sl # (st) as if to k, sl # kw'),
+  counted(stitches.slipPurlwise, 'sl # (st) pwise, sl # (st) as if to p, sl # pw'),
+
+  made(
+    together('knit', false),
+    `
+    k # tog, take # (st) tog, take in # (st), k # (next) st tog, k next # (st) tog, k # (st) tog in front, k # in 1, k # st as|in 1,
+    dec # st in 1`,
+  ),
+  made(together('purl', false), 'p # tog, p # (next) st tog, p next # (st) tog, p # in 1, p # st as|in 1'),
+  made(
+    together('knit', true),
+    `
+    k # tog tbl, k # togtbl, k # togb, k # tog b, k # st tog tbl, k # tbl tog, k # (st) tog
+    through|in|from|at (their) back (of) (st|loop)`,
+  ),
+  made(
+    together('purl', true),
+    `
+    p # tog tbl, p # togtbl, p # togb, p # tog b, p # st tog tbl, p # (st) tog through|in|from|at
+    (their) back (of) (st|loop)`,
+  ),
+  made(() => makeTogether('knit', 2, true), 't b, tb'),
+  made(() => makeTogether('knit', 2, false), 'n, n 1, take in, take in 1, k tog, dec, dec 1, dec 1 st'),
+  one(stitches.ssk, 'ssk, s s k, sl sl k'),
+  one(stitches.ssp, 'ssp, sl sl p'),
+  one(stitches.sssk, 'sssk, ssskk, sl sl sl k'),
+  one(stitches.sssp, 'sssp'),
+  one(stitches.skp, 'skp, skpo, skpsso, sl 1 k 1 psso, sl 1 k psso, s 1 k 1 psso, sl & b, sl & bo'),
+  one(stitches.spp, 'spp, sl 1 p 1 psso'),
+  one(stitches.sk2p, 'sk 2 p, sk 2 po, sk 2 togpo, sl 1 k 2 tog psso, sl 1 n psso, s 1 k 2 tog psso'),
+  one(
+    stitches.s2kp,
+    `
+    s 2 kp, s 2 kp 2, s 2 kpo, s 2 k 1 p, cdd, sl 2 k 1 p 2 sso, sl 2 tog k 1 p 2 sso, s 2 k 1 p 2
+    sso`,
+  ),
+  one(stitches.s2pp, 's 2 pp, s 2 pp 2, sl 2 p 1 p 2 sso'),
+
+  one(stitches.makeOne, 'm 1, m 1 k, make 1, make (a|1) st, make 1 st'),
+  one(stitches.makeOneLeft, 'm 1 l, ml, m 1 leave, make 1 leave, m 1 kl'),
+  one(stitches.makeOneRight, 'm 1 r, mr, m 1 right, make 1 right, m 1 kr'),
+  one(stitches.makeOnePurl, 'm 1 p, mp, m 1 pwise, make 1 pwise, m 1 p st'),
+  one(stitches.makeOnePurlLeft, 'm 1 pl, m 1 lp, m 1 p leave, mpl'),
+  one(stitches.makeOnePurlRight, 'm 1 pr, m 1 rp, m 1 p right, mpr'),
+  one(stitches.rightLifted, 'rli, k rli, krli, rinc, right lifted inc'),
+  one(stitches.leftLifted, 'lli, k lli, klli, linc, leave lifted inc'),
+  one(
+    stitches.kfb,
+    `
+    kfb, kf & b, k 1 f & b, k 1 fb, k f & b, inc, inc 1, inc 1 st, inc k, inc 1 k, k (1) in|into front & (in|into) back (of) (next|1|same|last|each|every) (st), k 1 in front then back (of) (st), k front & back, bar inc, k in
+    front & in back of next st`,
+  ),
+  one(
+    stitches.pfb,
+    `
+    pfb, pf & b, p 1 f & b, p 1 fb, p f & b, inc p, inc pwise, inc 1 p, inc 1 pwise, p (1) in|into front & (in|into) back (of) (next|1|same|last|each|every) (st), p front & back`,
+  ),
+  one(stitches.kfbf, 'kfbf, k 1 fbf, k 1 f b f, k front back front, k front back & front'),
+  one(stitches.doubleStitch, 'mds, make (a) ds, make (a) double st'),
+  one(
+    stitches.dropOne,
+    `
+    drop, drop 1, drop 1 st, drop (next) st, drop (1) (extra) loop, drop yo, drop 1 yo, let st drop,
+    let 1 st drop`,
+  ),
+  one(stitches.bobble, 'mb, make bobble, make (a) bobble, bobble, make 1 bobble'),
+
+  made(cable('right', false), '# / # rc, # / # / # rc, # / # right cross'),
+  made(cable('left', false), '# / # lc, # / # / # lc, # / # leave cross'),
+  made(cable('right', true), '# / # rpc, # / # / # rpc, # / # rcp'),
+  made(cable('left', true), '# / # lpc, # / # / # lpc, # / # lcp'),
+  made(wide('C', 'right'), 'c # b, c # r, cable # back, cable # b, c # back'),
+  made(wide('C', 'left'), 'c # f, c # l, cable # front, cable # f, c # front'),
+  made(wide('T', 'right'), 't # b, t # r, tw # b, twist # back'),
+  made(wide('T', 'left'), 't # f, t # l, tw # f, twist # front'),
+  made(wide('Cr', 'right'), 'cr # b, cr # r'),
+  made(wide('Cr', 'left'), 'cr # f, cr # l'),
+  one(
+    rightTwist,
+    `
+    rt, # / # rt, right twist, twist right, tw 2 r, tw 2 right, twist 2 right, t 2 right`,
+  ),
+  one(
+    leftTwist,
+    `
+    lt, # / # lt, leave twist, twist leave, tw 2 l, tw 2 leave, twist 2 leave, t 2 leave`,
+  ),
+];
