@@ -16,6 +16,8 @@ export interface ComputedFigure {
   readonly groups: readonly FigureGroup[];
   /** Drawings below the table. */
   readonly drawings: readonly Element[];
+  /** What to do, in words and rows to work from, below the table. */
+  readonly instructions?: readonly string[];
   /** Each formula in words, with the figures put in where that helps. */
   readonly formulas: readonly string[];
   readonly rounding: string;
@@ -35,6 +37,7 @@ export function computedFigure(figure: ComputedFigure): Element {
       ...figure.groups.map((group) => tableBody(group, figure.columns.length)),
     ]),
     ...(figure.drawings.length > 0 ? [h('div', {className: ['plots']}, [...figure.drawings])] : []),
+    ...(figure.instructions ?? []).map((words) => h('p', {className: ['instruction']}, words)),
     ...figure.formulas.map((formula) => h('p', {className: ['formula']}, formula)),
     h('p', {className: ['rounding']}, figure.rounding),
     h('p', {className: ['source']}, figure.source),

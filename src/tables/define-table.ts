@@ -8,7 +8,15 @@ export interface Table {
   readonly id: string;
   /** What it shows, without a full stop. */
   readonly summary: string;
-  compute(binder: Binder, item: Item): ComputedTable;
+  /** What it reads between the braces; without it only `of`, the item whose values it shows. */
+  readonly attributes?: Attributes;
+  compute(binder: Binder, item: Item, attributes: Readonly<Record<string, string>>): ComputedTable;
+}
+
+export interface Attributes {
+  readonly names: readonly string[];
+  /** A directive that can be computed, for hints. */
+  readonly example: string;
 }
 
 export function computed(...content: readonly Element[]): ComputedTable {
