@@ -1,4 +1,6 @@
+import {tableFindings} from './compose/table-findings.ts';
 import type {Finding} from './diagnostics/finding.ts';
+import {sortFindings} from './diagnostics/sort-findings.ts';
 import type {Workspace} from './io/workspace.ts';
 import {parseItem} from './markdown/parse-item.ts';
 import type {Binder, PhotoFacts} from './model/binder.ts';
@@ -52,7 +54,7 @@ export function assemble({items, yamlFiles, photos}: LoadedFolder, today: string
   return readBinderFiles({yamlFiles, items: parsed, photos, today});
 }
 
-/** Phase 4, check: every law, also on what could only partly be read. */
+/** Phase 4, check: every law and every computed table, also on what could only partly be read. */
 export function check(binder: Binder): readonly Finding[] {
-  return runRules(binder, rules);
+  return sortFindings([...runRules(binder, rules), ...tableFindings(binder)]);
 }

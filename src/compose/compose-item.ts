@@ -8,6 +8,7 @@ import {photoNameOfUrl} from '../model/photo-name.ts';
 import type {CitationEngine} from '../references/citation-engine.ts';
 import {lookUpTable} from '../tables/index.ts';
 import {type CitedItem, citeItem, techniquesOf} from './cite-item.ts';
+import {drawnBlock} from './drawn-block.ts';
 import {bodyPhotos, fieldPhotos, type PrintedPicture, printedPhoto} from './photo-requests.ts';
 
 export interface ItemToCompose {
@@ -28,6 +29,7 @@ export function composeItem({binder, item, engine, pictures}: ItemToCompose): {
   const table = lookUpTable(binder, item);
   const {html, findings} = composeBody(item, {
     table,
+    block: (language, text) => drawnBlock(binder, item, language, text),
     citations: cited?.body ?? [],
     crossReference: (target) => crossReference(binder, target),
     photo: (url) => {

@@ -1,7 +1,7 @@
 import type {ElementContent} from 'hast';
 import type {Nodes} from 'mdast';
 import type {ComposedPhoto} from '../model/composed.ts';
-import type {TableLookup} from '../model/computed-table.ts';
+import type {ComputedTable, TableLookup} from '../model/computed-table.ts';
 import type {ReadingFault} from '../model/reading-rules.ts';
 import type {Slots} from './slots.ts';
 
@@ -19,6 +19,8 @@ export interface CrossReferenceTarget {
 /** Everything that a body needs and Markdown cannot know. */
 export interface BodyLookups {
   readonly table: TableLookup;
+  /** What stands in the place of a fenced block; null where it is printed as it is. */
+  readonly block: (language: string, text: string) => ComputedTable | null;
   /** HTML of the item's citations, one for each of `Body.clusters`. */
   readonly citations: readonly string[];
   /** Null when nothing has that id. */

@@ -37,6 +37,7 @@ import {unknownNeedleSize} from './unknown-needle-size.ts';
 import {unknownRuleSetting} from './unknown-rule-setting.ts';
 import {unknownSource} from './unknown-source.ts';
 import {unmeasuredSize} from './unmeasured-size.ts';
+import {unreadChart} from './unread-chart.ts';
 import {unreadRow} from './unread-row.ts';
 import {unreadablePhoto} from './unreadable-photo.ts';
 import {unusedPhoto} from './unused-photo.ts';
@@ -79,6 +80,7 @@ const laws: readonly Rule[] = [
   unreadRow, // What cannot be read cannot be counted.
   rowCount, // A row that does not add up is what most patterns come back for.
   rowMultiple, // Others work the stitch at another width.
+  unreadChart, // A sign without a meaning would be a hole in the drawing.
 
   // Knitting.
   unmeasuredSize, // What was not measured cannot be checked.

@@ -4,6 +4,7 @@ import {parseItem} from '../../src/markdown/parse-item.ts';
 
 /** Lookups that know nothing: no table, no citation, no target, no picture. */
 export const emptyLookups: BodyLookups = {
+  block: () => null,
   table: () => null,
   citations: [],
   crossReference: () => null,

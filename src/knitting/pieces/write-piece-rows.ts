@@ -81,25 +81,38 @@ function rowWords({left, right, before}: WorkedPieceRow, isRight: boolean, waiti
   const [first, last] = isRight ? [right, left] : [left, right];
   if (first.kind === 'bind off' && first.count === before) return `Bind off ${before}`;
   if (last.kind === 'leave') return `${hand.toUpperCase()} to last ${waiting} sts, turn`;
-  const beginning = beginningWords(first, isRight);
-  const end = endWords(last, isRight);
+  const edge = hasRoom(first, last, before) ? [`${hand}1`] : [];
+  const beginning = beginningWords(first, isRight, edge);
+  const end = endWords(last, isRight, edge);
   if (beginning.length + end.length === 0) return isRight ? 'Knit' : 'Purl';
-  const kept = 1 + last.count * (last.kind === 'decrease' ? 2 : 0);
-  const middle = end.length > 0 ? `${hand} to last ${kept} ${kept === 1 ? 'st' : 'sts'}` : `${hand} to end`;
+  const kept = edge.length + last.count * (last.kind === 'decrease' ? 2 : 0);
+  const middle =
+    end.length > 0 && kept > 0 ? `${hand} to last ${kept} ${kept === 1 ? 'st' : 'sts'}` : `${hand} to end`;
   return capitalised([...beginning, middle, ...end].join(', '));
 }
 
-function beginningWords({kind, count}: EdgeWork, isRight: boolean): readonly string[] {
-  const hand = isRight ? 'k' : 'p';
-  if (kind === 'bind off') return [`bind off ${count}`];
-  if (kind === 'decrease') return [`${hand}1`, ...repeated(isRight ? 'ssk' : 'p2tog', count)];
-  return kind === 'increase' ? [`${hand}1`, ...repeated(isRight ? 'm1' : 'm1p', count)] : [];
+/** Whether a stitch at each shaped edge stays plain; on the last few stitches of a point none can. */
+function hasRoom(first: EdgeWork, last: EdgeWork, before: number): boolean {
+  const used = [first, last].map(({kind, count}) => {
+    if (kind === 'bind off') return count;
+    return kind === 'decrease' ? count * 2 + 1 : kind === 'increase' ? 1 : 0;
+  });
+  return used.reduce((total, count) => total + count, 0) <= before;
 }
 
-function endWords({kind, count}: EdgeWork, isRight: boolean): readonly string[] {
-  const hand = isRight ? 'k' : 'p';
-  if (kind === 'decrease') return [...repeated(isRight ? 'k2tog' : 'ssp', count), `${hand}1`];
-  return kind === 'increase' ? [...repeated(isRight ? 'm1' : 'm1p', count), `${hand}1`] : [];
+function beginningWords(
+  {kind, count}: EdgeWork,
+  isRight: boolean,
+  edge: readonly string[],
+): readonly string[] {
+  if (kind === 'bind off') return [`bind off ${count}`];
+  if (kind === 'decrease') return [...edge, ...repeated(isRight ? 'ssk' : 'p2tog', count)];
+  return kind === 'increase' ? [...edge, ...repeated(isRight ? 'm1' : 'm1p', count)] : [];
+}
+
+function endWords({kind, count}: EdgeWork, isRight: boolean, edge: readonly string[]): readonly string[] {
+  if (kind === 'decrease') return [...repeated(isRight ? 'k2tog' : 'ssp', count), ...edge];
+  return kind === 'increase' ? [...repeated(isRight ? 'm1' : 'm1p', count), ...edge] : [];
 }
 
 function roundWords({left, right, before, after}: WorkedPieceRow): string {

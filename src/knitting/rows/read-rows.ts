@@ -3,6 +3,7 @@ import {Cursor, type Reading} from './cursor.ts';
 import {lexRow} from './lex-row.ts';
 import {addPhrase, makePhraseTree} from './phrase-tree.ts';
 import {phraseTree} from './phrases.ts';
+import {readBindOffSentence} from './read-bind-off-sentence.ts';
 import {readHeader} from './read-header.ts';
 import {readLabel} from './read-label.ts';
 import {readRowRepeat} from './read-row-repeat.ts';
@@ -53,7 +54,7 @@ function readEntries(reading: Reading): (WrittenRow | RowRepeat)[] {
   let at = 0;
   while (at < count) {
     const cursor = new Cursor(reading, at, count);
-    const label = readLabel(cursor);
+    const label = readLabel(cursor) ?? readBindOffSentence(cursor);
     const bodyStart = cursor.at;
     const repeat = readRowRepeat(cursor, label);
     if (repeat) {
@@ -90,7 +91,7 @@ function findRowEnd(reading: Reading, from: number): number {
     const isSentence = before === '.' || before === ';' || before === '—';
     if (index === from || !(token.startsLine || isSentence)) continue;
     const cursor = new Cursor(reading, index, tokens.length);
-    if (readLabel(cursor) || readRowRepeat(cursor, null)) return index;
+    if (readLabel(cursor) || readRowRepeat(cursor, null) || readBindOffSentence(cursor)) return index;
   }
   return tokens.length;
 }

@@ -1,4 +1,5 @@
 import {englishList} from '../../support/english-list.ts';
+import {bindOffLabel} from './read-bind-off-sentence.ts';
 import type {
   Extent,
   Landmark,
@@ -54,7 +55,10 @@ function writeHeader({header}: WrittenPattern): string[] {
 function writeEntry(entry: WrittenRow | RowRepeat, dialect: Dialect): string {
   if (entry.kind === 'repeat rows') return writeRepeat(entry);
   const stated = entry.stated.map((count) => ` ${writeStated(count)}`).join('');
-  return `${writeLabel(entry.label)}: ${writeSteps(entry.steps, dialect)}.${stated}`;
+  const steps = writeSteps(entry.steps, dialect);
+  // A bind-off that has no label is a sentence of its own.
+  if (entry.label.text === bindOffLabel) return `${steps.charAt(0).toUpperCase()}${steps.slice(1)}.${stated}`;
+  return `${writeLabel(entry.label)}: ${steps}.${stated}`;
 }
 
 function writeLabel({ranges, every, side, isRound, text, says, isPaired}: RowLabel): string {
@@ -168,13 +172,21 @@ function writeExtent(extent: Extent): string {
     case 'as fits':
       return 'to end';
     case 'to last':
-      return `to last ${writeSized(extent.count)} sts`;
+      return isOne(extent.count) ? 'to last st' : `to last ${writeSized(extent.count)} sts`;
     case 'to landmark': {
       const place = landmarkWords[extent.landmark];
-      if (extent.before) return `to ${writeSized(extent.before)} sts before ${place}`;
-      return extent.past ? `to ${writeSized(extent.past)} sts past ${place}` : `to ${place}`;
+      if (extent.before) return `to ${writeStitches(extent.before)} before ${place}`;
+      return extent.past ? `to ${writeStitches(extent.past)} past ${place}` : `to ${place}`;
     }
   }
+}
+
+function isOne({values}: Sized): boolean {
+  return values.every((value) => value === 1);
+}
+
+function writeStitches(count: Sized): string {
+  return `${writeSized(count)} ${isOne(count) ? 'st' : 'sts'}`;
 }
 
 function starExtent(extent: Extent): string {

@@ -5,10 +5,14 @@ import {visit} from 'unist-util-visit';
 import type {ComposeContext} from '../compose-context.ts';
 import {unknownDirective} from '../unknown-directive.ts';
 
-/** `::gauge` and its like become the tables that the lookup computes, and `::pagebreak` begins a new page. */
+/** `::gauge` and its like become the tables that the lookup computes, blocks that are drawn their drawings, and `::pagebreak` begins a new page. */
 export const remarkComputedTable: Plugin<[ComposeContext], Root> =
   ({lookups, slots, report}) =>
   (tree) => {
+    visit(tree, 'code', (node, index, parent) => {
+      const drawn = parent && index !== undefined && node.lang ? lookups.block(node.lang, node.value) : null;
+      if (drawn && parent && index !== undefined) parent.children[index] = slots.keep(drawn.content);
+    });
     visit(tree, 'containerDirective', (node) => {
       report(node, unknownDirective(node.name));
     });

@@ -117,3 +117,17 @@ it('takes words and abbreviations, British and American, for the same steps', ()
   );
   expect(steps('sl1, k1, psso, C4F, sk2po')).toBe(steps('skp, 2/2 LC, sk2p'));
 });
+
+it('a bind-off on a line of its own is a row, and is written as one again', () => {
+  const text = 'cast on: 24\nRow 1 (RS): Knit.\nBind off 24 sts.\n';
+  const {pattern, problems} = readRows(text);
+  expect(problems).toEqual([]);
+  expect(proveRows(pattern).sizes[0]?.rows.map((row) => [row.in, row.out])).toEqual([
+    [24, 24],
+    [24, 0],
+  ]);
+  expect(proveRows(readRows(writeRows(pattern)).pattern).problems).toEqual([]);
+  expect(
+    proveRows(readRows('cast on: 24\nRow 1 (RS): Knit.\nBind off 25 sts.\n').pattern).problems,
+  ).toHaveLength(1);
+});
