@@ -4,7 +4,7 @@ import {OperationalError} from '../../src/support/operational-error.ts';
 
 const debianShell = '/usr/lib/chromium/chromium-headless-shell';
 const cached =
-  '/root/.cache/puppeteer/chrome-headless-shell/linux-148.0.7778.97/chrome-headless-shell-linux64/chrome-headless-shell';
+  '/home/marit/.cache/puppeteer/chrome-headless-shell/linux-148.0.7778.97/chrome-headless-shell-linux64/chrome-headless-shell';
 
 interface Computer {
   readonly platform?: string;
@@ -31,7 +31,7 @@ function computer({
     machine: {
       platform,
       env: {PATH: '/usr/bin', ...env},
-      home: '/root',
+      home: '/home/marit',
       isProgram: (path) => present.has(path),
       namesIn: (folder) => [
         ...new Set(
