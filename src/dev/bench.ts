@@ -1,9 +1,14 @@
 import {spawnSync} from 'node:child_process';
 import {cpus} from 'node:os';
 import {fileURLToPath} from 'node:url';
+import {openDiskWorkspace} from '../io/disk-workspace.ts';
+import {noCache} from '../photos/photo-cache.ts';
+import {readPhotoFacts} from '../photos/read-photo-facts.ts';
+import {load} from '../pipeline.ts';
 import {withBrowser} from '../print/browser.ts';
 import {requireBrowser} from '../print/find-browser.ts';
 import {thisMachine} from '../print/machine.ts';
+import {benchKnitting} from './bench-knitting.ts';
 
 /*
  * `npm run bench [-- runs]`: whole commands as processes, each as a ratio to a floor measured in the same run. Times
@@ -53,6 +58,10 @@ for (const {what, floor, args, floorArgs} of rows) {
     `${what.padEnd(22)} ${time.toFixed(0).padStart(7)} ms = ${(time / bare).toFixed(2).padStart(6)} × ${floor} (${bare.toFixed(0)} ms)`,
   );
 }
+
+const workspace = await openDiskWorkspace(root);
+const example = await load(workspace, (bytes) => readPhotoFacts(bytes, noCache));
+for (const line of benchKnitting(runs, example, '2026-09-28')) console.log(line);
 
 function run(args: readonly string[]): number {
   const start = performance.now();
