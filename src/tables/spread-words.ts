@@ -11,6 +11,7 @@ export function spreadWords(
   show: (value: Fraction) => string,
 ): string {
   if (gauges.every(({places}) => places.length < 2)) return 'not known: the gauge is one count';
+  if (least.equals(most)) return `${show(least)}, all counts alike`;
   return `${show(least)} to ${show(most)} at the gauge measured`;
 }
 
