@@ -182,7 +182,7 @@ function writeExtent(extent: Extent): string {
 }
 
 function isOne({values}: Sized): boolean {
-  return values.every((value) => value === 1);
+  return values.length === 1 && values[0] === 1;
 }
 
 function writeStitches(count: Sized): string {
