@@ -6,7 +6,7 @@ export function isKind(word: unknown): word is Kind {
   return kinds.some((kind) => kind === word);
 }
 
-/** The content folder that `new` writes each kind to; any folder is read. */
+/** The usual content folder of each kind; any folder is read. */
 export const folderOfKind: Readonly<Record<Kind, string>> = {
   swatch: 'swatches',
   pattern: 'patterns',

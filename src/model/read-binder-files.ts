@@ -104,6 +104,8 @@ function missingFile(path: string, others: Iterable<string>): ReadingFault {
     rule: 'missing-file',
     place: fileStart,
     message: `there is no file \`${path}\``,
-    hint: near ? `Rename \`${near}\` to \`${path}\`.` : 'Write it, or lay down a new binder with `init`.',
+    hint: near
+      ? `Rename \`${near}\` to \`${path}\`.`
+      : 'Write it; the worked example shows what stands in it.',
   };
 }

@@ -33,7 +33,7 @@ export const readingRules: readonly ReadingRule[] = [
     summary: 'the binder has the files `content/binder.yaml` and `content/syllabus.yaml`',
     severity: 'error',
     explanation:
-      'Without the certificate and the list of what must be sent in, nothing else can be checked. `init` lays down both files.',
+      'Without the certificate and the list of what must be sent in, nothing else can be checked. The worked example has both files.',
   },
   {
     id: 'too-long',

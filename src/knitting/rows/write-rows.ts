@@ -148,9 +148,8 @@ function writeStep(step: Step, dialect: Dialect, depth: number): string {
 function writeRun(name: string, stitch: Stitch, extent: Extent): string {
   if (extent.kind !== 'times') return `${name} ${writeExtent(extent)}`;
   const takesNumber = (stitch.kind === 'plain' || stitch.kind === 'slip') && /^[a-z]+( |$)/.test(name);
-  const isOne = extent.count.values.length === 1 && extent.count.values[0] === 1;
   if (stitch.kind === 'as set') return `${name} ${writeSized(extent.count)} sts`;
-  if (!takesNumber) return isOne ? name : `${name} ${writeExtent(extent)}`;
+  if (!takesNumber) return isOne(extent.count) ? name : `${name} ${writeExtent(extent)}`;
   const [word = '', ...rest] = name.split(' ');
   return [`${word}${writeSized(extent.count)}`, ...rest].join(' ');
 }
