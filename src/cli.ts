@@ -3,13 +3,12 @@
 import {readFileSync} from 'node:fs';
 import process from 'node:process';
 import {Command, CommanderError, Option} from 'commander';
-import type {Outcome, Surroundings} from './commands/command.ts';
+import type {CommandWords, FindingsFormat, Outcome, Surroundings, Typed} from './commands/command.ts';
+import {commandList} from './commands/command-list.ts';
 import {formatJson} from './diagnostics/format-json.ts';
 import {formatText, type Palette, plainPalette} from './diagnostics/format-text.ts';
 import {OperationalError} from './support/operational-error.ts';
 import {UsageError} from './support/usage-error.ts';
-
-type Format = 'text' | 'json' | 'sarif';
 
 const exit = {fine: 0, findings: 1, usage: 2, machine: 3, bug: 4} as const;
 
@@ -40,91 +39,56 @@ async function run(argv: readonly string[]): Promise<number> {
     .hook('preAction', (command) => {
       verbose = command.opts().verbose === true;
     });
-
-  program
-    .command('check')
-    .description('check every item against the syllabus and print what was found')
-    .argument('[folder]', 'the binder folder, with `content` in it', '.')
-    .addOption(
-      new Option('--format <format>', 'how findings are printed')
-        .choices(['text', 'json', 'sarif'])
-        .default('text'),
-    )
-    .addHelpText('after', examples('swatchleaf check', 'swatchleaf check my-binder --format json'))
-    .action(async (folder: string, options: {format: Format}) => {
-      const {runCheck} = await import('./commands/check.ts');
-      const outcome = await runCheck(folder, surroundings());
-      process.stdout.write(await formatFindings(outcome, options.format));
-      code = codeOf(outcome);
+  for (const words of commandList) {
+    offer(program, words, async (typed) => {
+      code = await report(await words.run(typed, surroundings()));
     });
-
-  program
-    .command('build')
-    .description('check, then print binder, tags, letter, packing list and check report into `build`')
-    .argument('[folder]', 'the binder folder, with `content` in it', '.')
-    .option('--browser <path>', 'the browser that prints')
-    .addHelpText('after', examples('swatchleaf build', 'swatchleaf build my-binder'))
-    .action(async (folder: string, options: {browser?: string}) => {
-      const {runBuild} = await import('./commands/build.ts');
-      const outcome = await runBuild(folder, surroundings(), options);
-      code = report(outcome);
-    });
-
-  program
-    .command('reprint')
-    .description('print items as a resubmission: cover page, item and tag; without ids, all that wait')
-    .argument('[ids...]', 'ids such as S-07, and the binder folder when it is not this one')
-    .option('--browser <path>', 'the browser that prints')
-    .addHelpText(
-      'after',
-      examples('swatchleaf reprint S-07', 'swatchleaf reprint', 'swatchleaf reprint S-07 Q-05 my-binder'),
-    )
-    .action(async (words: string[], options: {browser?: string}) => {
-      const {runReprint} = await import('./commands/reprint.ts');
-      const ids = words.filter((word) => /^[A-Za-z]{1,4}-[0-9]{1,3}$/.test(word));
-      const [folder = '.', second] = words.filter((word) => !ids.includes(word));
-      if (second !== undefined)
-        throw new UsageError(`\`${folder}\` and \`${second}\` cannot both be the binder folder`);
-      const outcome = await runReprint(
-        folder,
-        ids.map((id) => id.toUpperCase()),
-        surroundings(),
-        options,
-      );
-      code = report(outcome);
-    });
-
-  program
-    .command('explain')
-    .description('print the law behind a rule and what to do; without an id, list all rules')
-    .argument('[rule]', 'a rule id as printed by `check`')
-    .addHelpText('after', examples('swatchleaf explain word-limit', 'swatchleaf explain'))
-    .action(async (rule: string | undefined) => {
-      const {explainRule} = await import('./commands/explain.ts');
-      process.stdout.write(explainRule(rule ?? null));
-    });
-
+  }
   await program.parseAsync([...argv]);
   return code;
 }
 
-/** Files made go to standard output, findings to standard error: a script reads the one, a person the other. */
-function report(outcome: Outcome): number {
-  const notable = outcome.findings.filter((finding) => finding.severity !== 'info');
-  if (notable.length > 0)
-    process.stderr.write(formatText(notable, outcome.textOf, palette(process.stderr.isTTY)));
-  for (const file of outcome.written) process.stdout.write(`${file}\n`);
+function offer(program: Command, words: CommandWords, run: (typed: Typed) => Promise<void>): void {
+  const command = program.command(words.name).description(words.summary);
+  for (const {spelling, says} of words.arguments) command.argument(spelling, says);
+  for (const {spelling, says, choices, default: standard} of words.options) {
+    const option = new Option(spelling, says);
+    if (choices !== undefined) option.choices([...choices]);
+    if (standard !== undefined) option.default(standard);
+    command.addOption(option);
+  }
+  const examples = words.examples.map((line) => `  ${line}`).join('\n');
+  command.addHelpText('after', `\nExamples:\n${examples}\n`);
+  // commander gives an option's key in camel case; ours are read by the name that was typed.
+  command.action(async () => {
+    const options = Object.fromEntries(
+      command.options.map((option) => [option.name(), command.getOptionValue(option.attributeName())]),
+    );
+    await run({words: command.args, options});
+  });
+}
+
+/** What was asked for goes to standard output, findings on the way to standard error: a script reads the one, a person the other. */
+async function report(outcome: Outcome): Promise<number> {
+  const {findings, textOf, format, text, written} = outcome;
+  if (format !== undefined) process.stdout.write(await formatFindings(outcome, format));
+  else {
+    const notable = findings.filter((finding) => finding.severity !== 'info');
+    if (notable.length > 0) process.stderr.write(formatText(notable, textOf, palette(process.stderr.isTTY)));
+  }
+  if (text !== undefined) process.stdout.write(text);
+  for (const file of written) process.stdout.write(`${file}\n`);
   return codeOf(outcome);
 }
 
-async function formatFindings(outcome: Outcome, format: Format): Promise<string> {
-  if (format === 'json') return formatJson(outcome.findings);
-  if (format === 'text') return formatText(outcome.findings, outcome.textOf, palette(process.stdout.isTTY));
+async function formatFindings({findings, textOf}: Outcome, format: FindingsFormat): Promise<string> {
+  if (format === 'json') return formatJson(findings);
+  if (format === 'text') return formatText(findings, textOf, palette(process.stdout.isTTY));
   const [{formatSarif}, {describeRules}] = await Promise.all([
     import('./diagnostics/format-sarif.ts'),
     import('./commands/explain.ts'),
   ]);
-  return formatSarif(outcome.findings, describeRules(), version());
+  return formatSarif(findings, describeRules(), version());
 }
 
 async function explainError(error: unknown): Promise<number> {
@@ -151,7 +115,21 @@ function surroundings(): Surroundings {
     environment: process.env,
     today: today(),
     progress: (line) => process.stderr.write(`${line}\n`),
+    version: version(),
+    columns: process.stdout.columns ?? 80,
+    ask: process.stdin.isTTY && process.stderr.isTTY ? ask : null,
   };
+}
+
+async function ask(question: string): Promise<string> {
+  const {createInterface} = await import('node:readline/promises');
+  // Questions go to standard error, so that what a command makes can be redirected.
+  const terminal = createInterface({input: process.stdin, output: process.stderr});
+  try {
+    return await terminal.question(question);
+  } finally {
+    terminal.close();
+  }
 }
 
 /** `SOURCE_DATE_EPOCH` (reproducible-builds.org) stands in for the clock when it is set. */
@@ -176,10 +154,6 @@ function palette(isTerminal: boolean): Palette {
 
 function describeCause(error: unknown): string {
   return error instanceof Error ? (error.stack ?? error.message) : String(error);
-}
-
-function examples(...lines: readonly string[]): string {
-  return `\nExamples:\n${lines.map((line) => `  ${line}`).join('\n')}\n`;
 }
 
 function version(): string {

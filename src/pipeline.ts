@@ -4,7 +4,7 @@ import {sortFindings} from './diagnostics/sort-findings.ts';
 import type {Workspace} from './io/workspace.ts';
 import {parseItem} from './markdown/parse-item.ts';
 import type {Binder, PhotoFacts} from './model/binder.ts';
-import {type ReadBinder, readBinderFiles} from './model/read-binder-files.ts';
+import {clippingsPath, type ReadBinder, readBinderFiles, roundsFolder} from './model/read-binder-files.ts';
 import {rules} from './rules/index.ts';
 import {runRules} from './rules/run-rules.ts';
 import {tables} from './tables/index.ts';
@@ -38,7 +38,8 @@ export async function load(workspace: Workspace, decodePhoto: PhotoDecoder): Pro
         .filter((path) => ending.test(path) && !path.startsWith(photosFolder))
         .map(async (path) => ({path, text: (await workspace.readText(path)) ?? ''})),
     );
-  const [items, yamlFiles] = await Promise.all([readTexts(/\.md$/i), readTexts(/\.ya?ml$/i)]);
+  const [markdown, yamlFiles] = await Promise.all([readTexts(/\.md$/i), readTexts(/\.ya?ml$/i)]);
+  const items = markdown.filter(({path}) => path !== clippingsPath && !path.startsWith(roundsFolder));
   const photos = new Map<string, PhotoFacts>();
   for (const path of paths.filter((path) => path.startsWith(photosFolder))) {
     const bytes = await workspace.readBytes(path);

@@ -18,8 +18,8 @@ import {draftOf, prepareLayout} from './prepare-layout.ts';
 import {type FinishedDocument, printDocument} from './print-documents.ts';
 
 export interface PrintWishes {
-  /** Path of the browser, from the command line. */
-  readonly browser?: string;
+  /** Path of the browser, from the command line; null where none was named. */
+  readonly browser: string | null;
 }
 
 /**
@@ -40,7 +40,7 @@ export async function runBuild(folder: string, around: Surroundings, wishes: Pri
 
 export function findBrowserFor({folder}: OpenedBinder, {settings}: Binder, {browser}: PrintWishes) {
   return requireBrowser(
-    {flag: browser ?? null, setting: settings.browser ?? null, binderFolder: folder},
+    {flag: browser, setting: settings.browser ?? null, binderFolder: folder},
     thisMachine(),
   );
 }

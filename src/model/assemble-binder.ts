@@ -1,6 +1,15 @@
 import type {Finding} from '../diagnostics/finding.ts';
 import type {Places} from '../yaml/places.ts';
-import type {Assessment, Binder, Item, LibraryEntry, Requirement, Syllabus} from './binder.ts';
+import type {
+  Assessment,
+  Binder,
+  Item,
+  LibraryEntry,
+  PrintLedger,
+  Requirement,
+  SentRound,
+  Syllabus,
+} from './binder.ts';
 import {buildItem} from './build-item.ts';
 import {buildSyllabus} from './build-syllabus.ts';
 import type {ParsedItem} from './parsed-item.ts';
@@ -22,6 +31,8 @@ export interface BinderParts {
   readonly library: readonly LibraryEntry[];
   readonly items: readonly ParsedItem[];
   readonly assessments: readonly Assessment[];
+  readonly sentRounds: readonly SentRound[];
+  readonly ledger: PrintLedger;
   readonly photos: Binder['photos'];
   /** Year-month-day. */
   readonly today: string;
@@ -65,6 +76,8 @@ export function assembleBinder(parts: BinderParts): {
     items: inOrder(items, [...requirements.keys()]),
     library: parts.library,
     assessments: [...parts.assessments].sort((a, b) => a.round - b.round),
+    sentRounds: [...parts.sentRounds].sort((a, b) => a.round - b.round),
+    ledger: parts.ledger,
     photos: parts.photos,
     ruleSettings: {...parts.syllabus?.data.rules, ...settings.rules},
     today: parts.today,

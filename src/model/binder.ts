@@ -7,6 +7,8 @@ import type {Kind} from './kinds.ts';
 import type {AssessmentData} from './schema/assessment.ts';
 import type {BinderSettings, RuleSetting} from './schema/binder-settings.ts';
 import type {FieldsOf} from './schema/item-fields.ts';
+import type {LedgerEntry} from './schema/print-ledger.ts';
+import type {SentRoundData} from './schema/sent-round.ts';
 import type {Limits} from './schema/syllabus.ts';
 
 /** One line of the syllabus, with the limits of its kind merged in. */
@@ -83,6 +85,19 @@ export interface Assessment extends AssessmentData {
   readonly places: Places;
 }
 
+/** What was posted in one round. `items` are paths within the folder of `file`. */
+export interface SentRound extends SentRoundData {
+  readonly file: string;
+  readonly places: Places;
+}
+
+/** What the candidate recorded as printed; the entries are empty while nothing was. */
+export interface PrintLedger {
+  readonly entries: readonly LedgerEntry[];
+  readonly file: string;
+  readonly places: Places;
+}
+
 /** What a decoder found in a picture, or why it could not. Pixels are counted after turning the picture upright. */
 export type PhotoFacts =
   | {
@@ -106,6 +121,9 @@ export interface Binder {
   readonly items: readonly Item[];
   readonly library: readonly LibraryEntry[];
   readonly assessments: readonly Assessment[];
+  /** By round, as far as they could be read. */
+  readonly sentRounds: readonly SentRound[];
+  readonly ledger: PrintLedger;
   /** By file name within `content/photos`. */
   readonly photos: ReadonlyMap<string, PhotoFacts>;
   /** Severities and tolerances by rule id: the binder file's over the syllabus's. */

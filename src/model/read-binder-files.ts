@@ -3,19 +3,27 @@ import {type Finding, fileStart} from '../diagnostics/finding.ts';
 import {nearestName} from '../support/nearest-name.ts';
 import {readYaml, type YamlDocument} from '../yaml/read-yaml.ts';
 import {assembleBinder} from './assemble-binder.ts';
-import type {Assessment, Binder, LibraryEntry} from './binder.ts';
+import type {Assessment, Binder, LibraryEntry, PrintLedger, SentRound} from './binder.ts';
 import {validateFields} from './fields/validate-fields.ts';
 import type {ParsedItem} from './parsed-item.ts';
 import {readLibrary} from './read-library.ts';
 import {type ReadingFault, readingFinding} from './reading-rules.ts';
 import {assessmentSchema} from './schema/assessment.ts';
 import {binderSettingsSchema} from './schema/binder-settings.ts';
+import {printLedgerSchema} from './schema/print-ledger.ts';
+import {sentRoundSchema} from './schema/sent-round.ts';
 import {syllabusSchema} from './schema/syllabus.ts';
 
 export const settingsPath = 'content/binder.yaml';
 export const syllabusPath = 'content/syllabus.yaml';
 export const libraryPath = 'content/library.yaml';
 export const assessmentsFolder = 'content/assessments/';
+/** Scraps of reading, kept for items that are still to be written; no item itself. */
+export const clippingsPath = 'content/clippings.md';
+export const ledgerPath = 'content/print-ledger.yaml';
+/** What was sent, a folder a round; the texts in it are copies and no items. */
+export const roundsFolder = 'content/rounds/';
+const sentRoundFile = /^content\/rounds\/[^/]+\/sent\.yaml$/;
 
 export interface BinderFiles {
   /** The YAML files of the content folder, paths within the binder folder. Those that no one reads are passed over. */
@@ -67,6 +75,8 @@ export function readBinderFiles({yamlFiles, items, photos, today}: BinderFiles):
   const syllabus = readRequired(syllabusPath, syllabusSchema);
   const library: LibraryEntry[] = [];
   const assessments: Assessment[] = [];
+  const sentRounds: SentRound[] = [];
+  let ledger: PrintLedger = {entries: [], file: ledgerPath, places: readYaml('').places};
   for (const [path, text] of texts) {
     if (path === libraryPath) {
       const {entries, faults} = readLibrary(path, read(path, text));
@@ -77,6 +87,14 @@ export function readBinderFiles({yamlFiles, items, photos, today}: BinderFiles):
       const {fields, places, faults} = validateDocument(assessmentSchema, document);
       report(path, faults);
       if (fields) assessments.push({...fields, file: path, places});
+    } else if (path === ledgerPath) {
+      const {fields, places, faults} = validateDocument(printLedgerSchema, read(path, text));
+      report(path, faults);
+      if (fields) ledger = {entries: fields.leaves, file: path, places};
+    } else if (sentRoundFile.test(path)) {
+      const {fields, places, faults} = validateDocument(sentRoundSchema, read(path, text));
+      report(path, faults);
+      if (fields) sentRounds.push({...fields, file: path, places});
     }
   }
   findings.push(...items.flatMap((item) => item.findings));
@@ -85,6 +103,8 @@ export function readBinderFiles({yamlFiles, items, photos, today}: BinderFiles):
     syllabus: syllabus && {file: syllabusPath, ...syllabus},
     library,
     assessments,
+    sentRounds,
+    ledger,
     items,
     photos,
     today,

@@ -1,9 +1,9 @@
 import {itemsById} from '../model/binder.ts';
+import {lastResults} from '../model/last-results.ts';
 import {isStubText} from '../model/stub-text.ts';
 import type {Rule} from './define-rule.ts';
 import {scalarAt, valueAt} from './parts/field-place.ts';
 import {isUnread} from './parts/is-unread.ts';
-import {lastResults} from './parts/rework-asked.ts';
 
 /**
  * An item to rework answers in writing what the assessors remarked.

@@ -38,6 +38,8 @@ export function sampleBinder({
     items: items.map(sampleItem),
     library: [],
     assessments: [],
+    sentRounds: [],
+    ledger: {entries: [], file: 'content/print-ledger.yaml', places: noPlaces},
     photos: new Map(),
     ruleSettings: {},
     today: '2026-09-28',

@@ -1,4 +1,4 @@
-import type {Assessment, Binder} from '../../model/binder.ts';
+import type {Assessment, Binder} from './binder.ts';
 
 /** What the last answer that names an item says of it. */
 export interface LastResult {
