@@ -79,6 +79,12 @@ const layers = {
     'the one place that knows the browser and PDF',
   ],
   io: [['support'], [], true, 'files, atomically'],
+  preview: [
+    ['support'],
+    [],
+    true,
+    'a page that follows the work; it shows what it is given and knows no binder',
+  ],
   commands: [
     [
       'support',
@@ -95,6 +101,7 @@ const layers = {
       'photos',
       'print',
       'io',
+      'preview',
       'pipeline.ts',
     ],
     [],

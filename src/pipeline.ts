@@ -4,6 +4,7 @@ import {sortFindings} from './diagnostics/sort-findings.ts';
 import type {Workspace} from './io/workspace.ts';
 import {parseItem} from './markdown/parse-item.ts';
 import type {Binder, PhotoFacts} from './model/binder.ts';
+import type {ParsedItem} from './model/parsed-item.ts';
 import {clippingsPath, type ReadBinder, readBinderFiles, roundsFolder} from './model/read-binder-files.ts';
 import {rules} from './rules/index.ts';
 import {runRules} from './rules/run-rules.ts';
@@ -26,34 +27,55 @@ export interface LoadedFolder {
 /** Decodes a picture; the world's part of loading, so that the phases run without a decoder in tests. */
 export type PhotoDecoder = (bytes: Uint8Array) => Promise<PhotoFacts>;
 
-const contentFolder = 'content';
+export const contentFolder = 'content';
 export const photosFolder = 'content/photos/';
 
 /** Phase 1, load: every text and picture below `content`. */
 export async function load(workspace: Workspace, decodePhoto: PhotoDecoder): Promise<LoadedFolder> {
-  const paths = await workspace.list(contentFolder);
-  const readTexts = (ending: RegExp) =>
-    Promise.all(
-      paths
-        .filter((path) => ending.test(path) && !path.startsWith(photosFolder))
-        .map(async (path) => ({path, text: (await workspace.readText(path)) ?? ''})),
-    );
-  const [markdown, yamlFiles] = await Promise.all([readTexts(/\.md$/i), readTexts(/\.ya?ml$/i)]);
-  const items = markdown.filter(({path}) => path !== clippingsPath && !path.startsWith(roundsFolder));
+  const items: TextFile[] = [];
+  const yamlFiles: TextFile[] = [];
   const photos = new Map<string, PhotoFacts>();
-  for (const path of paths.filter((path) => path.startsWith(photosFolder))) {
+  const paths = await workspace.list(contentFolder);
+  const read = async (path: string): Promise<TextFile> => ({
+    path,
+    text: (await workspace.readText(path)) ?? '',
+  });
+  const texts = await Promise.all(paths.filter((path) => isText(contentKind(path))).map(read));
+  for (const file of texts) (contentKind(file.path) === 'item' ? items : yamlFiles).push(file);
+  for (const path of paths.filter((each) => contentKind(each) === 'photo')) {
     const bytes = await workspace.readBytes(path);
     if (bytes !== null) photos.set(path.slice(photosFolder.length), await decodePhoto(bytes));
   }
   return {items, yamlFiles, photos};
 }
 
+/** What a file of the content folder is read as; null when it is not read. */
+export function contentKind(path: string): 'item' | 'yaml' | 'photo' | null {
+  if (path.startsWith(photosFolder)) return 'photo';
+  if (/\.ya?ml$/i.test(path)) return 'yaml';
+  return /\.md$/i.test(path) && path !== clippingsPath && !path.startsWith(roundsFolder) ? 'item' : null;
+}
+
+function isText(kind: ReturnType<typeof contentKind>): boolean {
+  return kind === 'item' || kind === 'yaml';
+}
+
 /** Phases 2 and 3, parse and assemble: texts become the typed binder, with all that was found on the way. */
-export function assemble({items, yamlFiles, photos}: LoadedFolder, today: string): ReadBinder {
-  const tableNames = tables.map(({id}) => id);
-  const parsed = items.map(({path, text}) => parseItem(path, text, tableNames));
+export function assemble(
+  {items, yamlFiles, photos}: LoadedFolder,
+  today: string,
+  parse: (file: TextFile) => ParsedItem = parseFile,
+): ReadBinder {
+  const parsed = items.map(parse);
   return readBinderFiles({yamlFiles, items: parsed, photos, today});
 }
+
+/** Phase 2 for one item; a preview keeps what it gives for files that have not changed. */
+export function parseFile({path, text}: TextFile): ParsedItem {
+  return parseItem(path, text, tableNames);
+}
+
+const tableNames = tables.map(({id}) => id);
 
 /** Phase 4, check: every law and every computed table, also on what could only partly be read. */
 export function check(binder: Binder): readonly Finding[] {

@@ -11,29 +11,40 @@ import {assemble, check, load} from '../pipeline.ts';
 import type {Surroundings} from './command.ts';
 import {findBinderFolder} from './find-binder-folder.ts';
 
-/** A binder folder, read and checked. */
-export interface OpenedBinder {
+/** A binder folder, found and not yet read. */
+export interface OpenedFolder {
   readonly folder: string;
   readonly workspace: Workspace;
   readonly photoCache: PhotoCache;
+}
+
+/** A binder folder, read and checked. */
+export interface OpenedBinder extends OpenedFolder {
   /** Null when the binder file or the syllabus is missing or unreadable; `findings` say why. */
   readonly binder: Binder | null;
   readonly findings: readonly Finding[];
   readonly textOf: (file: string) => string | null;
 }
 
+/** Throws `UsageError` when there is no binder in `folder`, `OperationalError` for the disk. */
+export async function openFolder(folder: string, around: Surroundings): Promise<OpenedFolder> {
+  const absolute = findBinderFolder(folder, around.currentFolder);
+  return {
+    folder: absolute,
+    workspace: await openDiskWorkspace(absolute),
+    photoCache: openPhotoCache(cacheFolder(around)),
+  };
+}
+
 /** Reads and checks the binder in `folder`. Throws `UsageError` when there is none, `OperationalError` for the disk. */
 export async function openBinder(folder: string, around: Surroundings): Promise<OpenedBinder> {
-  const absolute = findBinderFolder(folder, around.currentFolder);
-  const workspace = await openDiskWorkspace(absolute);
-  const photoCache = openPhotoCache(cacheFolder(around));
+  const opened = await openFolder(folder, around);
+  const {workspace, photoCache} = opened;
   const loaded = await load(workspace, (bytes) => readPhotoFacts(bytes, photoCache));
   const {binder, findings} = assemble(loaded, around.today);
   const texts = new Map([...loaded.items, ...loaded.yamlFiles].map((file) => [file.path, file.text]));
   return {
-    folder: absolute,
-    workspace,
-    photoCache,
+    ...opened,
     binder,
     findings: binder ? check(binder) : sortFindings(findings),
     textOf: (file) => texts.get(file) ?? null,

@@ -30,7 +30,7 @@ export async function composeBinder(
 }
 
 /** The citation engine takes its time to load: a binder that cites nothing does without. */
-async function openEngine(binder: Binder): Promise<CitationEngine | null> {
+export async function openEngine(binder: Binder): Promise<CitationEngine | null> {
   if (!binder.items.some((item) => item.citations.length > 0)) return null;
   const {createCitationEngine} = await import('../references/citation-engine.ts');
   const {language, 'citation-style': style} = binder.settings;

@@ -18,10 +18,12 @@ export interface ItemToCompose {
   readonly engine: CitationEngine | null;
   /** Those of `photoRequests`, by key. */
   readonly pictures: ReadonlyMap<string, PrintedPicture>;
+  /** Whether each block notes the line it was written on, for a preview. */
+  readonly marksLines?: boolean;
 }
 
 /** An item with everything computed that its pages show, and what could not be computed. */
-export function composeItem({binder, item, engine, pictures}: ItemToCompose): {
+export function composeItem({binder, item, engine, pictures, marksLines = false}: ItemToCompose): {
   readonly item: ComposedItem;
   readonly findings: readonly Finding[];
 } {
@@ -31,6 +33,7 @@ export function composeItem({binder, item, engine, pictures}: ItemToCompose): {
     table,
     block: (language, text) => drawnBlock(binder, item, language, text),
     citations: cited?.body ?? [],
+    marksLines,
     crossReference: (target) => crossReference(binder, target),
     photo: (url) => {
       const request = bodyPhotos(item).find(({file}) => file === photoNameOfUrl(url));

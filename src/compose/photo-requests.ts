@@ -16,7 +16,11 @@ const usualWidth = 80;
 
 /** Every picture that the binder's items print. */
 export function photoRequests(binder: Binder): readonly PhotoRequest[] {
-  return [...itemsById(binder).values()].flatMap((item) => [...fieldPhotos(item), ...bodyPhotos(item)]);
+  return [...itemsById(binder).values()].flatMap(itemPhotos);
+}
+
+export function itemPhotos(item: Item): readonly PhotoRequest[] {
+  return [...fieldPhotos(item), ...bodyPhotos(item)];
 }
 
 /** The pictures that stand in an item's front matter, in its order. */

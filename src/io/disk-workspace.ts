@@ -49,6 +49,19 @@ export async function openDiskWorkspace(folder: string): Promise<Workspace> {
       return (await read(path))?.toString('utf8') ?? null;
     },
     readBytes: read,
+    async stamp(path) {
+      try {
+        const real = await locate(path);
+        const facts = real === null ? null : await stat(real, {bigint: true});
+        if (!facts?.isFile()) return null;
+        const {ino, size, mtimeNs, ctimeNs, mtimeMs, ctimeMs} = facts;
+        const changed = Math.max(Number(mtimeMs), Number(ctimeMs));
+        return {stamp: [ino, size, mtimeNs, ctimeNs].join(' '), changed};
+      } catch (error) {
+        if (isAbsence(error)) return null;
+        throw explainFailure('read', path, error);
+      }
+    },
     async write(path, content) {
       const target = await spelledOnDisk(root, path);
       const parent = dirname(target);

@@ -14,6 +14,7 @@ export function createMemoryWorkspace(
 ): MemoryWorkspace {
   const files = new Map<string, Uint8Array>();
   for (const [path, value] of Object.entries(content)) files.set(keyOf(path), bytesOf(value));
+  const writes = new Map([...files.keys()].map((path) => [path, 0]));
   return {
     files,
     async list(folder) {
@@ -30,8 +31,13 @@ export function createMemoryWorkspace(
     async readBytes(path) {
       return files.get(keyOf(path)) ?? null;
     },
+    async stamp(path) {
+      const count = writes.get(keyOf(path));
+      return count === undefined ? null : {stamp: String(count), changed: 0};
+    },
     async write(path, value) {
       files.set(keyOf(path), bytesOf(value));
+      writes.set(keyOf(path), (writes.get(keyOf(path)) ?? 0) + 1);
     },
   };
 }

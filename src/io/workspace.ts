@@ -14,8 +14,16 @@ export interface Workspace {
   /** UTF-8 text, as it stands: a byte order mark and CRLF are kept. Throws `OperationalError`; null when there is no such file. */
   readText(path: string): Promise<string | null>;
   readBytes(path: string): Promise<Uint8Array | null>;
+  /** A text that changes when the file is written; null when there is no such file. Throws `OperationalError`. */
+  stamp(path: string): Promise<FileStamp | null>;
   /** Writes aside, then renames: the file is the old one or the new one, never a part. Throws `OperationalError`. */
   write(path: string, content: string | Uint8Array): Promise<void>;
+}
+
+export interface FileStamp {
+  readonly stamp: string;
+  /** Milliseconds since 1970. */
+  readonly changed: number;
 }
 
 /** A path that names something outside the binder folder, by its letters or through a symbolic link. */

@@ -18,6 +18,7 @@ export function composeBody(
     lookups,
     citations: lookups.citations.map(readFragment),
     slots: createSlots(),
+    marksLines: lookups.marksLines ?? false,
     idPrefix: `${item.id}-`,
     report: (node, fault) => findings.push(readingFinding(item.file, {...fault, place: nodePlace(node)})),
   });

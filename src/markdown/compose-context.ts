@@ -27,6 +27,8 @@ export interface BodyLookups {
   readonly crossReference: (target: string) => CrossReferenceTarget | null;
   /** Null when the picture cannot be printed. */
   readonly photo: (file: string) => ComposedPhoto | null;
+  /** Whether each block notes the line it was written on; left out, it does not. */
+  readonly marksLines?: boolean;
 }
 
 export interface ComposeContext {
@@ -34,6 +36,8 @@ export interface ComposeContext {
   /** The lookups' citations, sanitised. */
   readonly citations: readonly (readonly ElementContent[])[];
   readonly slots: Slots;
+  /** Whether each block notes the line it was written on, for a preview. */
+  readonly marksLines: boolean;
   /** Begins the ids of footnotes, so that those of two items differ. */
   readonly idPrefix: string;
   report(node: Nodes, fault: Omit<ReadingFault, 'place'>): void;

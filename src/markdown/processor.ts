@@ -9,6 +9,7 @@ import {unified} from 'unified';
 import {allowedBody, allowedFragment, allowedInline} from './allowed-html.ts';
 import type {ComposeContext} from './compose-context.ts';
 import {rehypeFilledSlots} from './plugins/rehype-filled-slots.ts';
+import {rehypeLineMarks} from './plugins/rehype-line-marks.ts';
 import {rehypeWebLinks} from './plugins/rehype-web-links.ts';
 import {remarkCitation} from './plugins/remark-citation.ts';
 import {remarkCited} from './plugins/remark-cited.ts';
@@ -44,6 +45,7 @@ export function bodyComposer(context: ComposeContext) {
     .use(remarkLinks, context) // Last of the author's links.
     .use(remarkRehype, {clobberPrefix: context.idPrefix, ...footnotes}) // HTML in the text is dropped here.
     .use(rehypeSanitize, allowedBody) // After everything that the author can influence.
+    .use(rehypeLineMarks, context) // After sanitising, which would take the marks for the author's.
     .use(rehypeFilledSlots, context.slots) // After sanitising: it would take our tables, drawings and pictures out.
     .use(rehypeStringify)
     .freeze();

@@ -1,0 +1,94 @@
+import {openEngine} from '../compose/compose-binder.ts';
+import {composeItem} from '../compose/compose-item.ts';
+import {gaugeInWords} from '../compose/gauge-in-words.ts';
+import {itemPhotos} from '../compose/photo-requests.ts';
+import type {Finding} from '../diagnostics/finding.ts';
+import {itemSheet} from '../layout/item-sheet.ts';
+import {renderSheets} from '../layout/render-sheets.ts';
+import type {Binder, Item} from '../model/binder.ts';
+import type {ParsedItem} from '../model/parsed-item.ts';
+import {assemble, check, parseFile, type TextFile} from '../pipeline.ts';
+import type {CitationEngine} from '../references/citation-engine.ts';
+import type {FolderChange, LiveFolder} from './live-folder.ts';
+import {type Layouts, loadLayouts} from './load-layouts.ts';
+import type {OpenedFolder} from './open-binder.ts';
+import {scalePhotos} from './scale-photos.ts';
+
+/** A binder that is read again and again while it is written; what did not change is not worked out anew. */
+export interface LiveBinder {
+  refresh(): Promise<FolderChange>;
+  /** As of the last refresh; null while the binder file or the syllabus cannot be read. */
+  binder(): Binder | null;
+  /** Everything there is to find in the binder as of the last refresh. */
+  findings(): readonly Finding[];
+  /** The item's sheet as a page, each block marked with its line. */
+  preview(item: Item): Promise<string>;
+}
+
+export function openLiveBinder(
+  {workspace, photoCache}: OpenedFolder,
+  folder: LiveFolder,
+  today: () => string,
+): LiveBinder {
+  const parsed = new Map<string, {readonly text: string; readonly item: ParsedItem}>();
+  let read: ReturnType<typeof assemble> = {binder: null, findings: []};
+  let layouts: {readonly key: string; readonly loaded: Promise<Layouts>} | null = null;
+  let engine: {readonly key: string; readonly opened: Promise<CitationEngine | null>} | null = null;
+
+  function parse({path, text}: TextFile): ParsedItem {
+    const before = parsed.get(path);
+    if (before?.text === text) return before.item;
+    const item = parseFile({path, text});
+    parsed.set(path, {text, item});
+    return item;
+  }
+
+  /** The engine keeps the sources it was opened with: another library or style needs another engine. */
+  function engineFor(binder: Binder): Promise<CitationEngine | null> {
+    const {language, 'citation-style': style} = binder.settings;
+    const key = JSON.stringify([language, style, binder.library.map(({source}) => source)]);
+    if (engine?.key !== key) engine = {key, opened: openEngine(binder)};
+    return engine.opened;
+  }
+
+  /** The candidate may be writing a layout of their own too. */
+  async function layoutsNow(): Promise<Layouts> {
+    const stamps = (await workspace.list('layouts')).map(async (path) => [path, await workspace.stamp(path)]);
+    const key = JSON.stringify(await Promise.all(stamps));
+    if (layouts?.key !== key) layouts = {key, loaded: loadLayouts(workspace)};
+    return layouts.loaded;
+  }
+
+  return {
+    async refresh() {
+      const change = await folder.refresh();
+      read = assemble(change.loaded, today(), parse);
+      return change;
+    },
+    binder: () => read.binder,
+    findings: () => (read.binder ? check(read.binder) : read.findings),
+    async preview(item) {
+      const {binder} = read;
+      if (binder === null) throw new Error('there is no binder to preview');
+      const [{templates, fonts}, pictures, opened] = await Promise.all([
+        layoutsNow(),
+        scalePhotos({workspace, photoCache}, binder.photos, itemPhotos(item)),
+        engineFor(binder),
+      ]);
+      const composed = composeItem({binder, item, engine: opened, pictures, marksLines: true});
+      const input = {
+        binder,
+        composed: new Map([[item.id, composed.item]]),
+        references: [],
+        templates,
+        fonts,
+        draft: null,
+        findings: [],
+        gaugeInWords: (measured: Parameters<typeof gaugeInWords>[0]) =>
+          gaugeInWords(measured, binder.settings.units),
+      };
+      return renderSheets(input, `${item.id}: ${item.title}`, [itemSheet(input, composed.item, null)], null)
+        .html;
+    },
+  };
+}
