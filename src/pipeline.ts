@@ -9,6 +9,7 @@ import {clippingsPath, type ReadBinder, readBinderFiles, roundsFolder} from './m
 import {rules} from './rules/index.ts';
 import {runRules} from './rules/run-rules.ts';
 import {tables} from './tables/index.ts';
+import {readYaml as readYamlText, type YamlDocument} from './yaml/read-yaml.ts';
 
 /** A file of the binder folder as it was read. */
 export interface TextFile {
@@ -60,17 +61,22 @@ function isText(kind: ReturnType<typeof contentKind>): boolean {
   return kind === 'item' || kind === 'yaml';
 }
 
+/** How texts are read; a preview remembers what they gave for files that have not changed. */
+export interface Readers {
+  readonly parse: (file: TextFile) => ParsedItem;
+  readonly readYaml: (file: TextFile) => YamlDocument;
+}
+
 /** Phases 2 and 3, parse and assemble: texts become the typed binder, with all that was found on the way. */
 export function assemble(
   {items, yamlFiles, photos}: LoadedFolder,
   today: string,
-  parse: (file: TextFile) => ParsedItem = parseFile,
+  {parse, readYaml}: Readers = {parse: parseFile, readYaml: ({text}) => readYamlText(text)},
 ): ReadBinder {
-  const parsed = items.map(parse);
-  return readBinderFiles({yamlFiles, items: parsed, photos, today});
+  return readBinderFiles({yamlFiles, items: items.map(parse), photos, today, readYaml});
 }
 
-/** Phase 2 for one item; a preview keeps what it gives for files that have not changed. */
+/** Phase 2 for one item. */
 export function parseFile({path, text}: TextFile): ParsedItem {
   return parseItem(path, text, tableNames);
 }

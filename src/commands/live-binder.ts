@@ -1,14 +1,16 @@
+import {createHash} from 'node:crypto';
 import {openEngine} from '../compose/compose-binder.ts';
 import {composeItem} from '../compose/compose-item.ts';
 import {gaugeInWords} from '../compose/gauge-in-words.ts';
 import {itemPhotos} from '../compose/photo-requests.ts';
 import type {Finding} from '../diagnostics/finding.ts';
+import {documentHtml} from '../layout/document.ts';
 import {itemSheet} from '../layout/item-sheet.ts';
-import {renderSheets} from '../layout/render-sheets.ts';
+import {sheetParts} from '../layout/render-sheets.ts';
 import type {Binder, Item} from '../model/binder.ts';
-import type {ParsedItem} from '../model/parsed-item.ts';
 import {assemble, check, parseFile, type TextFile} from '../pipeline.ts';
 import type {CitationEngine} from '../references/citation-engine.ts';
+import {readYaml} from '../yaml/read-yaml.ts';
 import type {FolderChange, LiveFolder} from './live-folder.ts';
 import {type Layouts, loadLayouts} from './load-layouts.ts';
 import type {OpenedFolder} from './open-binder.ts';
@@ -22,7 +24,14 @@ export interface LiveBinder {
   /** Everything there is to find in the binder as of the last refresh. */
   findings(): readonly Finding[];
   /** The item's sheet as a page, each block marked with its line. */
-  preview(item: Item): Promise<string>;
+  preview(item: Item): Promise<ItemPreview>;
+}
+
+export interface ItemPreview {
+  /** Stands for everything before the body. */
+  readonly head: string;
+  readonly body: string;
+  document(): string;
 }
 
 export function openLiveBinder(
@@ -30,18 +39,11 @@ export function openLiveBinder(
   folder: LiveFolder,
   today: () => string,
 ): LiveBinder {
-  const parsed = new Map<string, {readonly text: string; readonly item: ParsedItem}>();
+  const parse = remembering(parseFile);
+  const parseYaml = remembering(({text}: TextFile) => readYaml(text));
   let read: ReturnType<typeof assemble> = {binder: null, findings: []};
   let layouts: {readonly key: string; readonly loaded: Promise<Layouts>} | null = null;
   let engine: {readonly key: string; readonly opened: Promise<CitationEngine | null>} | null = null;
-
-  function parse({path, text}: TextFile): ParsedItem {
-    const before = parsed.get(path);
-    if (before?.text === text) return before.item;
-    const item = parseFile({path, text});
-    parsed.set(path, {text, item});
-    return item;
-  }
 
   /** The engine keeps the sources it was opened with: another library or style needs another engine. */
   function engineFor(binder: Binder): Promise<CitationEngine | null> {
@@ -62,7 +64,7 @@ export function openLiveBinder(
   return {
     async refresh() {
       const change = await folder.refresh();
-      read = assemble(change.loaded, today(), parse);
+      read = assemble(change.loaded, today(), {parse, readYaml: parseYaml});
       return change;
     },
     binder: () => read.binder,
@@ -87,8 +89,30 @@ export function openLiveBinder(
         gaugeInWords: (measured: Parameters<typeof gaugeInWords>[0]) =>
           gaugeInWords(measured, binder.settings.units),
       };
-      return renderSheets(input, `${item.id}: ${item.title}`, [itemSheet(input, composed.item, null)], null)
-        .html;
+      const sheet = itemSheet(input, composed.item, null);
+      const parts = sheetParts(input, `${item.id}: ${item.title}`, [sheet], null);
+      // Half a megabyte of fonts goes before the body: it is put together only for a page that does not have it yet.
+      return {
+        head: digest([layouts?.key, parts.title, parts.pageRules]),
+        body: parts.body,
+        document: () => documentHtml(input, parts),
+      };
     },
   };
+}
+
+/** Reads a file again only when its text has changed. */
+function remembering<Result>(parse: (file: TextFile) => Result): (file: TextFile) => Result {
+  const known = new Map<string, {readonly text: string; readonly result: Result}>();
+  return (file) => {
+    const before = known.get(file.path);
+    if (before?.text === file.text) return before.result;
+    const result = parse(file);
+    known.set(file.path, {text: file.text, result});
+    return result;
+  };
+}
+
+function digest(value: unknown): string {
+  return createHash('sha256').update(JSON.stringify(value)).digest('hex').slice(0, 16);
 }

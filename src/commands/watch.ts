@@ -1,4 +1,3 @@
-import {createHash} from 'node:crypto';
 import {type FSWatcher, watch as watchFolder} from 'node:fs';
 import path from 'node:path';
 import {setTimeout as pause} from 'node:timers/promises';
@@ -9,7 +8,7 @@ import {type PreviewServer, startPreviewServer} from '../preview/preview-server.
 import type {PreviewPage} from '../preview/preview-state.ts';
 import {OperationalError} from '../support/operational-error.ts';
 import type {Outcome, Surroundings} from './command.ts';
-import {type LiveBinder, openLiveBinder} from './live-binder.ts';
+import {type ItemPreview, type LiveBinder, openLiveBinder} from './live-binder.ts';
 import {openLiveFolder} from './live-folder.ts';
 import {openFolder} from './open-binder.ts';
 import {previewFindings} from './preview-findings.ts';
@@ -52,7 +51,7 @@ export async function runWatch(folder: string, around: Surroundings, port: numbe
 }
 
 function createPreview(live: LiveBinder, {progress}: Surroundings) {
-  const pages = new Map<string, {readonly item: Item; readonly html: string}>();
+  const pages = new Map<string, {readonly item: Item; readonly preview: ItemPreview}>();
   let shown: string | null = null;
   let chosen: string | null = null;
   let said = '';
@@ -62,7 +61,7 @@ function createPreview(live: LiveBinder, {progress}: Surroundings) {
     let trouble: string | null = null;
     if (item) {
       try {
-        pages.set(id, {item, html: await live.preview(item)});
+        pages.set(id, {item, preview: await live.preview(item)});
       } catch (error) {
         // A layout or a picture in the middle of being saved; the next save mends it.
         trouble = `not shown anew: ${error instanceof Error ? error.message : String(error)}`;
@@ -70,9 +69,8 @@ function createPreview(live: LiveBinder, {progress}: Surroundings) {
     } else trouble = 'this item cannot be read now; this is the last good page';
     const last = pages.get(id);
     if (last === undefined) return null;
-    const [head = '', body = ''] = last.html.split(/<\/head>\s*<body>/);
-    const digest = createHash('sha256').update(head).digest('hex').slice(0, 16);
-    return {id, head: digest, body: body.replace(/<\/body>\s*<\/html>\s*$/, ''), trouble};
+    const {head, body} = last.preview;
+    return {id, head, body, trouble};
   }
 
   return {
@@ -86,7 +84,7 @@ function createPreview(live: LiveBinder, {progress}: Surroundings) {
     async document(id: string) {
       const item = itemsIn(live).get(id);
       if (item && pages.get(id)?.item !== item) await pageOf(item, id);
-      return pages.get(id)?.html ?? null;
+      return pages.get(id)?.preview.document() ?? null;
     },
     /** One turn: reads what changed, shows the item, then what was found; waits for the next change. */
     async update(server: PreviewServer, bell: Bell): Promise<void> {
@@ -99,12 +97,14 @@ function createPreview(live: LiveBinder, {progress}: Surroundings) {
         chosen = null;
         shown = next;
         const page = next === null ? null : await pageOf(items.get(next), next);
-        if (page !== null) server.tell({kind: 'page', page});
         // The page is on its way before the whole binder is checked.
-        await pause(0);
+        if (page !== null) await server.tell({kind: 'page', page});
         const findings = live.findings();
         const counts = describeCounts(countFindings(findings));
-        server.tell({kind: 'findings', findings: previewFindings(live.binder(), findings, next, counts)});
+        await server.tell({
+          kind: 'findings',
+          findings: previewFindings(live.binder(), findings, next, counts),
+        });
         if (counts !== said) progress(counts);
         said = counts;
       }

@@ -1,4 +1,4 @@
-import {documentHtml} from './document.ts';
+import {type DocumentParts, documentHtml} from './document.ts';
 import {createLayoutEngine} from './layout-engine.ts';
 import type {LayoutInput} from './layout-input.ts';
 import {pageRules} from './page-rules.ts';
@@ -20,6 +20,24 @@ export function renderSheets(
   sheets: readonly PlannedSheet[],
   counts: PageCounts,
 ): Printable {
+  return {
+    html: documentHtml(input, sheetParts(input, title, sheets, counts)),
+    sheets: sheets.map(({anchor, label, title: sheetTitle, blank}) => ({
+      anchor,
+      label,
+      title: sheetTitle,
+      blank,
+    })),
+  };
+}
+
+/** What the document of `renderSheets` is made of. */
+export function sheetParts(
+  input: LayoutInput,
+  title: string,
+  sheets: readonly PlannedSheet[],
+  counts: PageCounts,
+): DocumentParts {
   const engine = createLayoutEngine(input.templates, input.binder.settings.language);
   const body = engine.render('document.hbs', {
     sheets: sheets.map(({anchor, label, blank, layout, view}) => ({
@@ -29,13 +47,5 @@ export function renderSheets(
       content: engine.render(`sheets/${layout}.hbs`, view),
     })),
   });
-  return {
-    html: documentHtml(input, {title, styles, pageRules: pageRules(input, sheets, counts), body}),
-    sheets: sheets.map(({anchor, label, title: sheetTitle, blank}) => ({
-      anchor,
-      label,
-      title: sheetTitle,
-      blank,
-    })),
-  };
+  return {title, styles, pageRules: pageRules(input, sheets, counts), body};
 }

@@ -1,7 +1,7 @@
 import type {z} from 'zod';
 import {type Finding, fileStart} from '../diagnostics/finding.ts';
 import {nearestName} from '../support/nearest-name.ts';
-import {readYaml, type YamlDocument} from '../yaml/read-yaml.ts';
+import type {YamlDocument} from '../yaml/read-yaml.ts';
 import {assembleBinder} from './assemble-binder.ts';
 import type {Assessment, Binder, LibraryEntry, PrintLedger, SentRound} from './binder.ts';
 import {validateFields} from './fields/validate-fields.ts';
@@ -31,6 +31,7 @@ export interface BinderFiles {
   readonly items: readonly ParsedItem[];
   readonly photos: Binder['photos'];
   readonly today: string;
+  readonly readYaml: (file: {readonly path: string; readonly text: string}) => YamlDocument;
 }
 
 export interface ReadBinder {
@@ -41,7 +42,7 @@ export interface ReadBinder {
 }
 
 /** From texts to the binder that rules, tables and layouts see. Reports all faults of all files, and never throws for them. */
-export function readBinderFiles({yamlFiles, items, photos, today}: BinderFiles): ReadBinder {
+export function readBinderFiles({yamlFiles, items, photos, today, readYaml}: BinderFiles): ReadBinder {
   const texts = new Map(yamlFiles.map(({path, text}) => [path, text]));
   const findings: Finding[] = [];
   const report = (file: string, faults: readonly ReadingFault[]) => {
@@ -49,7 +50,7 @@ export function readBinderFiles({yamlFiles, items, photos, today}: BinderFiles):
   };
 
   function read(path: string, text: string): YamlDocument {
-    const document = readYaml(text);
+    const document = readYaml({path, text});
     report(
       path,
       document.problems.map((problem) => ({rule: 'yaml-syntax', ...problem})),
@@ -76,7 +77,11 @@ export function readBinderFiles({yamlFiles, items, photos, today}: BinderFiles):
   const library: LibraryEntry[] = [];
   const assessments: Assessment[] = [];
   const sentRounds: SentRound[] = [];
-  let ledger: PrintLedger = {entries: [], file: ledgerPath, places: readYaml('').places};
+  let ledger: PrintLedger = {
+    entries: [],
+    file: ledgerPath,
+    places: readYaml({path: ledgerPath, text: ''}).places,
+  };
   for (const [path, text] of texts) {
     if (path === libraryPath) {
       const {entries, faults} = readLibrary(path, read(path, text));

@@ -1,15 +1,22 @@
 import {randomBytes} from 'node:crypto';
 import {createServer, type IncomingMessage, type ServerResponse} from 'node:http';
+import {setTimeout as pause} from 'node:timers/promises';
 import {OperationalError} from '../support/operational-error.ts';
 import {followPreview} from './in-page/follow-preview.ts';
 import type {PreviewMessage} from './preview-state.ts';
 import {shellPage} from './shell-page.ts';
 
+/** Milliseconds after which a page that takes nothing, such as one of a sleeping computer, is not waited for. */
+const stalled = 100;
+
 export interface PreviewServer {
   /** What to open in a browser on this machine. */
   readonly address: string;
-  /** Tells every page that is open; the last message of each kind is told to a page that is opened later. */
-  tell(message: PreviewMessage): void;
+  /**
+   * Tells every page that is open; the last message of each kind is told to a page that is opened later. Resolves when
+   * the message is on its way, or soon after where a page does not listen.
+   */
+  tell(message: PreviewMessage): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -83,10 +90,13 @@ export async function startPreviewServer(source: PreviewSource, port: number): P
 
   return {
     address: `http://${host}/${secret}/`,
-    tell(message) {
+    async tell(message) {
       const event = `data: ${JSON.stringify(message)}\n\n`;
       latest.set(message.kind, event);
-      for (const listener of listeners) listener.write(event);
+      const sent = [...listeners].map(
+        (listener) => new Promise<void>((resolve) => listener.write(event, () => resolve())),
+      );
+      await Promise.race([Promise.all(sent), pause(stalled)]);
     },
     async close() {
       for (const listener of listeners) listener.end();

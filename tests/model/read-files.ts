@@ -1,5 +1,6 @@
 import {parseItem} from '../../src/markdown/parse-item.ts';
 import {readBinderFiles} from '../../src/model/read-binder-files.ts';
+import {readYaml} from '../../src/yaml/read-yaml.ts';
 import {textAt} from '../support/text-at.ts';
 
 export const settings =
@@ -28,6 +29,7 @@ export function readFiles(files: Readonly<Record<string, string | null>>, save =
     items: texts.filter(isItem).map(({path, text}) => parseItem(path, text)),
     photos: new Map(),
     today: '2026-10-01',
+    readYaml: ({text}) => readYaml(text),
   });
   const textOf = new Map(texts.map(({path, text}) => [path, text]));
   return {
