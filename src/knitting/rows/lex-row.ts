@@ -40,11 +40,16 @@ export function lexRow(text: string): Token[] {
       continue;
     }
     const end = endOfPiece(text, start, code);
+    if (code === stop && end === start + 1 && !isApart && isStopOfAbbreviation(text, tokens.at(-1), end)) {
+      start = end;
+      isApart = true;
+      continue;
+    }
     if (code === hyphen && end === start + 1 && isHyphenInWord(text, start, isApart)) {
       start = end;
       continue;
     }
-    const written = text.slice(start, end);
+    const written = text.slice(start, end).replace(innerStops, '');
     let word = words.get(written);
     if (word === undefined) {
       word = readPiece(written);
@@ -62,12 +67,24 @@ export function lexRow(text: string): Token[] {
 }
 
 const newLine = 10;
+const stop = 46;
 const hyphen = 45;
 const star = 42;
 const apostrophe = 39;
 const curlyApostrophe = 0x2019;
 const ordinalEnd = /(?:st|nd|rd|th|d)(?![\p{L}\d])/uy;
 const letter = /\p{L}/u;
+const innerStops = /(?<=\p{L})\.(?=\p{L})/gu;
+/** `p.s.s.o.`, `t.b.l.`: letters parted by stops, two at least; without the last stop. */
+const initials = /\p{L}(?:\.\p{L}(?![\p{L}\d]))+/uy;
+/** Words that old and British books cut short with a stop, in their normal spelling. */
+const shortened = new Set(
+  'k p sl st tog rep inc dec next alternate begin continue remain pattern yarn fwd round row yd ins m psso tbl yrn yfwd yon wl wfwd patt cont'.split(
+    ' ',
+  ),
+);
+/** Of these a number behind the stop is how many; behind others, such as `sts. 20`, it begins something new. */
+const counted = new Set(['k', 'p', 'sl', 'm', 'inc', 'dec', 'next']);
 const marks = new Set(['\u2020', '\u2021', '\u00a7', '#']);
 const dashes = new Set(['\u2012', '\u2013', '\u2014', '\u2015', '\u2212']);
 
@@ -80,6 +97,9 @@ function endOfPiece(text: string, start: number, code: number): number {
     return end + (ordinalEnd.exec(text)?.[0].length ?? 0);
   }
   if (isLetter(text, start, code)) {
+    initials.lastIndex = start;
+    const dotted = initials.exec(text)?.[0] ?? '';
+    if (isInitials(dotted)) return start + dotted.length;
     for (let next = text.charCodeAt(end); isLetter(text, end, next) || isApostrophe(next); ) {
       end += 1;
       next = text.charCodeAt(end);
@@ -90,6 +110,27 @@ function endOfPiece(text: string, start: number, code: number): number {
   else if (code >= 0xd800 && code < 0xdc00 && end < text.length) end += 1;
   return end;
 }
+
+/** Only what is known without its stops: `k.p.k.` are three stitches. */
+function isInitials(dotted: string): boolean {
+  return initialWords.has(dotted.replaceAll('.', '').toLowerCase());
+}
+
+const initialWords = new Set(
+  'psso tbl yrn yfwd yon yfrn skpo sso ssk wyif wyib rs ws mc cc wlfwd pwise kwise'.split(' '),
+);
+
+/** The stop of `k. 2`, `sl. 1` and `rep. from` ends no sentence; that of `Purl.` and before a capital does. */
+function isStopOfAbbreviation(text: string, before: Token | undefined, end: number): boolean {
+  if (before?.kind !== 'word' || !shortened.has(before.text) || before.end !== end - 1) return false;
+  if (!/^(?:\p{L}{1,5}|\p{L}(?:\.\p{L})+)$/u.test(text.slice(before.start, before.end))) return false;
+  if (fullWords.has(text.slice(before.start, before.end).toLowerCase())) return false;
+  const behind = /^[ \t\u00a0]*(\S?)/u.exec(text.slice(end, end + 8))?.[1] ?? '';
+  if (/\d/.test(behind)) return counted.has(before.text);
+  return behind !== '' && /[\p{Ll},;)\]]/u.test(behind);
+}
+
+const fullWords = new Set('knit purl slip next round row pearl seam'.split(' '));
 
 function isSpace(code: number): boolean {
   return (

@@ -5,6 +5,7 @@ import type {Landmark} from './row-syntax.ts';
 /** A marker, a gap or a turning place on one of the needles, `at` stitches from that needle's own far end. */
 export interface Mark {
   readonly kind: Landmark;
+  readonly name: string | null;
   readonly at: LinearForm;
 }
 
@@ -78,6 +79,9 @@ export function isSameNeedles(a: Needles, b: Needles): boolean {
 function isSameMarks(a: readonly Mark[], b: readonly Mark[]): boolean {
   return (
     a.length === b.length &&
-    a.every((mark, index) => mark.kind === b[index]?.kind && isSame(mark.at, b[index].at))
+    a.every(
+      (mark, index) =>
+        mark.kind === b[index]?.kind && mark.name === b[index].name && isSame(mark.at, b[index].at),
+    )
   );
 }

@@ -5,7 +5,7 @@ const spellings = [
   'st sts stitch stitches',
   'tog together',
   'sl slip slips slipping slipped slide sliding',
-  'yarn wool thread cotton silk worsted th',
+  'yarn wool wl thread cotton silk worsted th',
   'fwd forward forwards ford ford',
   'psso pso',
   'rep repeat repeats repeating repeated reps',

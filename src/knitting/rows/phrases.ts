@@ -26,7 +26,10 @@ const otherPhrases: readonly VocabularyLine[] = [
     needle, yarn fwd & round needle, yarn fwd over needle, yarn fwd round needle, yfwd round needle,
     over needle, t o, tto, raise, raise 1`,
   ),
-  says({says: 'overs', times: 'number'}, 'yo #, over #, # yo, # over, make #, make # st, o #, yrn #, m #'),
+  says(
+    {says: 'overs', times: 'number'},
+    'yo #, y # rn, y # on, over #, # yo, # over, make #, make # st, o #, yrn #, m #',
+  ),
   says(
     {says: 'yarn forward'},
     `
@@ -121,13 +124,13 @@ const otherPhrases: readonly VocabularyLine[] = [
   says(
     {says: 'at edges', change: 'increase', where: 'both'},
     `
-    inc (1) (st) (at|in) each end (of) (row), inc (1) (st) (at|in) both ends (of) (row), inc 1 st at
+    inc (1) (st) (at|in) each end (of) (row), inc (1) (st) (at|in) both ends (of) (row), inc (1) (st) (at|in) begin & end (of) (row), inc 1 st at
     each side, inc 1 at each side`,
   ),
   says(
     {says: 'at edges', change: 'decrease', where: 'both'},
     `
-    dec (1) (st) (at|in) each end (of) (row), dec (1) (st) (at|in) both ends (of) (row), dec 1 st at
+    dec (1) (st) (at|in) each end (of) (row), dec (1) (st) (at|in) both ends (of) (row), dec (1) (st) (at|in) begin & end (of) (row), dec 1 st at
     each side, k 2 tog at each end (of) (row), n at each end, n both ends`,
   ),
   says({says: 'at edges', change: 'increase', where: 'start'}, 'inc (1) (st) (at|in) begin (of) (row)'),
@@ -153,12 +156,12 @@ const otherPhrases: readonly VocabularyLine[] = [
   says(
     {says: 'evenly', change: 'increase'},
     `
-    inc # (st) evenly (across|round|around|along) (row|round), inc # (st) evenly over row`,
+    inc # (st) evenly (spaced) (across|round|around|along) (row|round), inc # (st) evenly (spaced) over row`,
   ),
   says(
     {says: 'evenly', change: 'decrease'},
     `
-    dec # (st) evenly (across|round|around|along) (row|round), dec # (st) evenly over row`,
+    dec # (st) evenly (spaced) (across|round|around|along) (row|round), dec # (st) evenly (spaced) over row`,
   ),
 
   says(
@@ -179,7 +182,8 @@ const otherPhrases: readonly VocabularyLine[] = [
   says(
     {says: 'nothing'},
     `
-    join, join in round, join for working in round, join work in round, be careful not to twist,
+    join, join (a) second|another|new (ball) (of) (yarn), join yarn, work wrap (tog) (with) (st) (they) (wrap), work wrap st,
+    work ds as 1 (st), work double st as 1 (st), work (on) these st (only), leave remain (#) st unworked, leave|leaving remain st, join in round, join for working in round, join work in round, be careful not to twist,
     being careful not to twist, being careful not to twist st, ending with (a) (ws|rs) row, in
     front, as to bring it in front (again), keep pattern straight, mc|cc, change to mc|cc|a|b|c|d,
     with|using|in|join|to mc|cc|a|b|c|d, wrap next|1 st, wrap st, with|using|in|join colour a|b|c|d, main|contrast colour`,

@@ -11,6 +11,8 @@ const adverbs = [
   'pwise',
   'evenly',
   'next',
+  'first',
+  '1',
   'last',
   'remain',
   'st',

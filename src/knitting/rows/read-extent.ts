@@ -42,6 +42,7 @@ const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
     'to last',
     [
       'to|until last # (st) (remain)',
+      'across to last # (st)',
       'to|until last (st)',
       'to|until within # (st) of|from end (of) (row|round|needle)',
       'to|until # (st) before|from end (of) (row|round)',
@@ -105,9 +106,18 @@ export function readExtent(cursor: Cursor): Extent | null {
   return {
     kind: 'to landmark',
     landmark,
+    name: landmark === 'marker' ? readMarkerName(cursor) : null,
     before: distance === 'before' ? count() : null,
     past: distance === 'past' ? count() : null,
   };
+}
+
+/** `A` behind `marker` or `pm`; null, and nothing read, where there is none. */
+export function readMarkerName(cursor: Cursor): string | null {
+  const token = cursor.peek();
+  if (token === undefined || !/^[a-h]$/.test(token.text) || !token.isApart) return null;
+  cursor.at += 1;
+  return token.text.toUpperCase();
 }
 
 /** The number at its place; `twice` and the like carry their own; `to last st` is one. */

@@ -1,4 +1,5 @@
 import {isClosing} from './brackets.ts';
+import {colourWords} from './colour-words.ts';
 import type {Cursor} from './cursor.ts';
 import {readExtent} from './read-extent.ts';
 import {readInto} from './read-into.ts';
@@ -20,6 +21,7 @@ const notesInBrackets = new Set([
   'including',
   'incl',
   'counting',
+  ...colourWords,
 ]);
 
 /** A row works no more than so many different groups into one stitch. */

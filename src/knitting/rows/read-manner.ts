@@ -1,3 +1,4 @@
+import {colourWords} from './colour-words.ts';
 import type {Cursor} from './cursor.ts';
 import {addPhrase, longestPhrase, makePhraseTree} from './phrase-tree.ts';
 import type {Stitch} from './stitch.ts';
@@ -5,6 +6,14 @@ import {makeTogether} from './stitch-makers.ts';
 import {knitTwisted, purlTwisted, slip, slipKnitwise, slipPurlwise} from './stitches.ts';
 
 type Says = 'twisted' | 'knitwise' | 'purlwise' | 'front' | 'back' | 'nothing';
+
+/** The yarn that a stitch is worked with says nothing of its count. */
+const colours = [...colourWords, 'a', 'b', 'c', 'd'].join('|');
+const colourPhrases = [
+  `with|using|in (main|contrast|light|dark|colour) ${colours} (colour|yarn)`,
+  'with|using|in main|contrast|light|dark colour|yarn',
+  colours,
+];
 
 /** What may be said behind a stitch of how it is worked, in the notation of `phrase-tree.ts`. */
 const mannerPhrases: readonly (readonly [Says, readonly string[]])[] = [
@@ -21,8 +30,8 @@ const mannerPhrases: readonly (readonly [Says, readonly string[]])[] = [
       'twist',
     ],
   ],
-  ['knitwise', ['kwise', 'as if (about) to k', 'as to k', 'as for k', 'as if k', 'k way']],
-  ['purlwise', ['pwise', 'as if (about) to p', 'as to p', 'as for p', 'as if p']],
+  ['knitwise', ['kwise', 'k wise', 'as if (about) to k', 'as to k', 'as for k', 'as if k', 'k way']],
+  ['purlwise', ['pwise', 'p wise', 'as if (about) to p', 'as to p', 'as for p', 'as if p']],
   [
     'front',
     [
@@ -52,9 +61,11 @@ const mannerPhrases: readonly (readonly [Says, readonly string[]])[] = [
       'as usual',
       'off needle',
       'drop (all) extra loop|wrap',
-      'wrap yarn twice|# (time) (round) (needle)',
-      'with mc|cc|a|b|c',
-      'in mc|cc',
+      'wrap yarn twice|# (time) (round|around) (needle) (for) (each) (st)',
+      ...colourPhrases,
+      'in seed|moss|garter|g|st st',
+      'in (establish) pattern|rib (as) (establish)',
+      'in stockinette|stocking (st)',
     ],
   ],
 ];
@@ -63,7 +74,7 @@ const tree = makePhraseTree<Says>();
 for (const [says, phrases] of mannerPhrases) for (const phrase of phrases) addPhrase(tree, phrase, says);
 
 /** Words with which a manner may also begin behind a comma: `knit three together, taking them off at the back`. */
-const behindComma = ['take', 'keep', 'inserting', 'with'];
+const behindComma = ['take', 'keep', 'inserting', 'with', 'drop', 'wrap'];
 const places = ['in', 'into'];
 const which = ['next', '1', 'last', 'same', 'each'];
 

@@ -3,7 +3,7 @@ import {passOver} from './pass-over.ts';
 import {longestPhrase, type PhraseMatch} from './phrase-tree.ts';
 import {readCableWords} from './read-cable-words.ts';
 import {readBindOff, readCastOn} from './read-edges.ts';
-import {readExtent} from './read-extent.ts';
+import {readExtent, readMarkerName} from './read-extent.ts';
 import {readManner} from './read-manner.ts';
 import {readRun} from './read-run.ts';
 import {readTwistBehind, readTwistFromSecond} from './read-twist.ts';
@@ -81,7 +81,12 @@ function pushMeaning(cursor: Cursor, list: StepList, match: PhraseMatch<Meaning>
       readCastOn(cursor, list, 'pick up', from);
       return;
     case 'marker':
-      list.push({kind: 'marker', action: meaning.action, span});
+      list.push({
+        kind: 'marker',
+        action: meaning.action,
+        name: readMarkerName(cursor),
+        span: cursor.spanFrom(from),
+      });
       return;
     case 'turn':
       list.push({kind: 'turn', how: meaning.how, span});

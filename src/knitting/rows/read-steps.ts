@@ -1,8 +1,10 @@
 import {workAtEdges} from './at-edges.ts';
 import {isClosing, isOpening} from './brackets.ts';
 import type {Cursor} from './cursor.ts';
+import {readClosing} from './read-closing.ts';
 import {readExtent} from './read-extent.ts';
 import {readGroup} from './read-group.ts';
+import {readLastRepeat} from './read-last-repeat.ts';
 import {readPhrase} from './read-phrase.ts';
 import {isRepeatWord, readRepeat} from './read-repeat.ts';
 import {readStated} from './read-stated.ts';
@@ -15,6 +17,7 @@ import {StepList} from './step-list.ts';
 /** Words that begin a remark on how it is done: `picking up wraps as you come to them`. */
 const remarks = [
   'picking',
+  'leaving',
   'hiding',
   'lifting',
   'using',
@@ -70,6 +73,12 @@ function readInto(cursor: Cursor, list: StepList, stated: StatedCount[], depth: 
 
 function readOne(cursor: Cursor, list: StepList, stated: StatedCount[], depth: number): void {
   if (readMark(cursor, list)) return;
+  if (readClosing(cursor, stated)) return;
+  if (readLastRepeat(cursor, list, (inner) => readOne(cursor, inner, stated, depth + 1))) return;
+  if (isBeforeGroup(cursor)) {
+    cursor.at += 1;
+    return;
+  }
   if (isRepeatWord(cursor) && readRepeat(cursor, list)) return;
   const count = readStated(cursor);
   if (count) {
@@ -103,6 +112,12 @@ function readOne(cursor: Cursor, list: StepList, stated: StatedCount[], depth: n
   reportUnknown(cursor, list);
 }
 
+/** `work (k1, p1) twice`: the word says nothing of its own. */
+function isBeforeGroup(cursor: Cursor): boolean {
+  const next = cursor.peek(1);
+  return cursor.is('work') && (isOpening(next?.text) || next?.kind === 'mark');
+}
+
 /** `*`, `**`, `†`, and the `(a)` of old books. */
 function readMark(cursor: Cursor, list: StepList): boolean {
   const token = cursor.peek();
@@ -116,9 +131,24 @@ function readMark(cursor: Cursor, list: StepList): boolean {
     cursor.at += 3;
   }
   if (name === null) return false;
+  if (closeMark(cursor, list, name)) return true;
   list.marks.push({name, at: list.steps.length});
   list.startClause();
   return true;
+}
+
+/** `*k2, p2* 6 times`, `*k2, p2* around`: the second of two marks closes the passage that is repeated. */
+function closeMark(cursor: Cursor, list: StepList, name: string): boolean {
+  const open = list.marks.findLast((mark) => mark.name === name && mark.at < list.steps.length);
+  if (!open) return false;
+  const from = cursor.at;
+  const extent = readExtent(cursor);
+  if (extent && list.wrap(open.at, 'star', extent)) {
+    list.startClause();
+    return true;
+  }
+  cursor.at = from;
+  return false;
 }
 
 /** A single letter in brackets is a mark unless it is a stitch. */

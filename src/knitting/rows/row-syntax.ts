@@ -27,6 +27,8 @@ export type Extent =
   | {
       readonly kind: 'to landmark';
       readonly landmark: Landmark;
+      /** Of a marker with a name, `marker A`; null goes to the nearest. */
+      readonly name: string | null;
       readonly before: Sized | null;
       readonly past: Sized | null;
     }
@@ -91,6 +93,8 @@ export interface CastOnStep extends Placed {
 export interface MarkerStep extends Placed {
   readonly kind: 'marker';
   readonly action: 'place' | 'slip' | 'remove';
+  /** `pm A`. */
+  readonly name: string | null;
 }
 
 export interface TurnStep extends Placed {

@@ -15,7 +15,7 @@ export type Trouble =
   | {readonly kind: 'no repeat'; readonly found: LinearForm; readonly uses: number}
   | {readonly kind: 'endless repeat'}
   | {readonly kind: 'unclear end'}
-  | {readonly kind: 'no landmark'; readonly landmark: Landmark}
+  | {readonly kind: 'no landmark'; readonly landmark: Landmark; readonly name: string | null}
   | {readonly kind: 'no marker here'; readonly ahead: LinearForm | null}
   | {readonly kind: 'too close'; readonly landmark: Landmark}
   | {readonly kind: 'too many'}

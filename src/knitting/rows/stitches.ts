@@ -164,6 +164,11 @@ export const doubleStitch = makeStitch(
   },
   {uses: 1, makes: 1, kind: 'slip', hand: 'slip', face: {shape: 'slip', yarn: 'front'}},
 );
+/** Off the needle and kept alive for later. */
+export const hold = makeStitch(
+  {american: 'hold', words: 'slip to a stitch holder or waste yarn'},
+  {uses: 1, makes: 0, kind: 'drop', hand: 'none', face: {shape: 'bound off'}},
+);
 export const dropOne = makeStitch(
   {american: 'drop 1', words: 'let the next stitch or loop off the needle'},
   {uses: 1, makes: 0, kind: 'drop', hand: 'none', face: {shape: 'dropped'}},

@@ -61,7 +61,7 @@ export function describeTrouble({trouble, span}: RowTrouble, label: string, {use
       };
     case 'no landmark':
       return {
-        message: `${row} goes to a ${placeWords[trouble.landmark]}, and none lies ahead`,
+        message: `${row} goes to ${trouble.name === null ? `a ${placeWords[trouble.landmark]}, and none` : `marker ${trouble.name}, and it is not placed or`} lies ahead`,
         hint: 'Check that it was placed in a row before and not passed already in this one.',
         span,
       };

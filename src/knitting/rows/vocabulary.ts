@@ -71,8 +71,14 @@ function wide(form: 'C' | 'T' | 'Cr', direction: 'right' | 'left') {
  * published abbreviation lists; old words as the needlework books of 1840 to 1890 use them.
  */
 export const stitchVocabulary: readonly VocabularyLine[] = [
-  one(stitches.knit, 'k, k ds, k double st, work ds, plain, k plain, plain k, all k, all plain, all st k'),
-  one(stitches.purl, 'p, p ds, p double st, p plain, back st, all p, all st p'),
+  one(
+    stitches.knit,
+    'k wrap st tog with (its) wrap, k next|1 st tog with (its) wrap, k st tog with (its) wrap, k, k ds, k double st, work ds, plain, k plain, plain k, all k, all plain, all st k',
+  ),
+  one(
+    stitches.purl,
+    'p wrap st tog with (its) wrap, p next|1 st tog with (its) wrap, p st tog with (its) wrap, p, p ds, p double st, p plain, back st, all p, all st p',
+  ),
   counted(stitches.knit, '# plain, # k, plain #, k plain #'),
   counted(stitches.purl, '# p'),
   one(stitches.knitTwisted, 'ktbl, tk, tw k, k tbl, k b loop'),
@@ -100,8 +106,8 @@ export const stitchVocabulary: readonly VocabularyLine[] = [
   one(stitches.slip, 'sl, sl st'),
   one(stitches.slipKnitwise, 'slk, sl kwise, sl k, slkw'),
   one(stitches.slipPurlwise, 'slp, sl pwise, sl p, slpw'),
-  counted(stitches.slipKnitwise, 'sl # (st) kwise, sl # (st) as if to k, sl # kw'),
-  counted(stitches.slipPurlwise, 'sl # (st) pwise, sl # (st) as if to p, sl # pw'),
+  counted(stitches.slipKnitwise, 'sl # (st) kwise, sl # (st) k wise, sl # (st) as if to k, sl # kw'),
+  counted(stitches.slipPurlwise, 'sl # (st) pwise, sl # (st) p wise, sl # (st) as if to p, sl # pw'),
 
   made(
     together('knit', false),
@@ -139,7 +145,12 @@ export const stitchVocabulary: readonly VocabularyLine[] = [
   ),
   one(stitches.s2pp, 's 2 pp, s 2 pp 2, sl 2 p 1 p 2 sso'),
 
-  one(stitches.makeOne, 'm 1, m 1 k, make 1, make (a|1) st, make 1 st'),
+  one(
+    stitches.makeOne,
+    `
+    m 1, m 1 k, make 1, make (a|1) st, make 1 st, inc 1 (st) by lift|lifting|picking|pick (up) (a) strand|bar|loop|yarn,
+    lift|pick (up) bar|strand|loop|yarn between (st|needle) & k (in|into) (back) (of) (it|loop), inc 1 (st) between st`,
+  ),
   one(stitches.makeOneLeft, 'm 1 l, ml, m 1 leave, make 1 leave, m 1 kl'),
   one(stitches.makeOneRight, 'm 1 r, mr, m 1 right, make 1 right, m 1 kr'),
   one(stitches.makeOnePurl, 'm 1 p, mp, m 1 pwise, make 1 pwise, m 1 p st'),
@@ -150,13 +161,13 @@ export const stitchVocabulary: readonly VocabularyLine[] = [
   one(
     stitches.kfb,
     `
-    kfb, kf & b, k 1 f & b, k 1 fb, k f & b, inc, inc 1, inc 1 st, inc k, inc 1 k, k (1) in|into front & (in|into) back (of) (next|1|same|last|each|every) (st), k 1 in front then back (of) (st), k front & back, bar inc, k in
+    kfb, kf & b, k 1 f & b, k 1 fb, k f & b, inc, inc 1, inc 1 st, inc k, inc 1 k, k (1) in|into front & (in|into) back (of) (next|1|same|last) (st), k (1) in|into front & (in|into) back (of), k 1 in front then back (of) (st), k front & back, bar inc, k in
     front & in back of next st`,
   ),
   one(
     stitches.pfb,
     `
-    pfb, pf & b, p 1 f & b, p 1 fb, p f & b, inc p, inc pwise, inc 1 p, inc 1 pwise, p (1) in|into front & (in|into) back (of) (next|1|same|last|each|every) (st), p front & back`,
+    pfb, pf & b, p 1 f & b, p 1 fb, p f & b, inc p, inc pwise, inc 1 p, inc 1 pwise, p (1) in|into front & (in|into) back (of) (next|1|same|last) (st), p (1) in|into front & (in|into) back (of), p front & back`,
   ),
   one(stitches.kfbf, 'kfbf, k 1 fbf, k 1 f b f, k front back front, k front back & front'),
   one(stitches.doubleStitch, 'mds, make (a) ds, make (a) double st'),
@@ -166,6 +177,13 @@ export const stitchVocabulary: readonly VocabularyLine[] = [
     drop, drop 1, drop 1 st, drop (next) st, drop (1) (extra) loop, drop yo, drop 1 yo, let st drop,
     let 1 st drop`,
   ),
+  counted(
+    stitches.hold,
+    `
+    sl|place|put|leave (next|first|last|center|centre) # (st) on|onto|to|in (a) (spare|another) (st) holder|needle|pin (for) (front|back|left|right) (neck|thumb|shoulder|sleeve),
+    sl|place|put|leave (next|first|last|center|centre) # (st) on|onto|to (a) (piece) (of) (waste|spare|scrap) yarn (for) (front|back|left|right) (neck|thumb|shoulder|sleeve)`,
+  ),
+  one(stitches.hold, 'hold, hold 1 st'),
   one(stitches.bobble, 'mb, make bobble, make (a) bobble, bobble, make 1 bobble'),
 
   made(cable('right', false), '# / # rc, # / # / # rc, # / # right cross'),

@@ -103,7 +103,11 @@ export class RowWorker {
 
   private noteDouble(step: RepeatedStep): void {
     if (step.kind !== 'work' || step.stitch !== doubleStitch) return;
-    this.needles = withMark(this.needles, {kind: 'double stitch', at: this.needles.right}, mostMarkers);
+    this.needles = withMark(
+      this.needles,
+      {kind: 'double stitch', name: null, at: this.needles.right},
+      mostMarkers,
+    );
   }
 
   private bodyOf(step: Extract<Step, {kind: 'work'}>): Measure {
@@ -175,9 +179,13 @@ export class RowWorker {
     const isAhead = (at: LinearForm) =>
       this.law.signOf(minus(left, at)) >= 0 &&
       !(this.reached && isSame(this.reached, at) && isSame(left, at));
-    const ahead = leftMarks.filter((mark) => mark.kind === extent.landmark && isAhead(mark.at));
+    const ahead = leftMarks.filter(
+      ({kind, name, at}) =>
+        kind === extent.landmark && (extent.name === null || name === extent.name) && isAhead(at),
+    );
     const first = ahead[0];
-    if (!first) throw new RowTrouble({kind: 'no landmark', landmark: extent.landmark}, span);
+    if (!first)
+      throw new RowTrouble({kind: 'no landmark', landmark: extent.landmark, name: extent.name}, span);
     const nearest = ahead.reduce((a, b) => (this.law.signOf(minus(b.at, a.at)) > 0 ? b : a), first);
     const before = extent.before ? this.measurer.sized(extent.before) : 0;
     const past = extent.past ? this.measurer.sized(extent.past) : 0;
@@ -240,17 +248,17 @@ export class RowWorker {
     const loop = constant(keepsLoop ? 1 : 0);
     this.take(plus(count, loop), loop, span);
     if (!isAll) {
-      this.needles = withMark(this.needles, {kind: 'gap', at: right}, mostMarkers);
+      this.needles = withMark(this.needles, {kind: 'gap', name: null, at: right}, mostMarkers);
     }
     plan?.push({step, times: count.fixed, uses: 1, makes: 0, inner: null});
     if (keepsLoop) plan?.push({step, times: 1, uses: 1, makes: 1, inner: null});
   }
 
-  private marker({action, span}: MarkerStep): void {
+  private marker({action, name, span}: MarkerStep): void {
     const {left, right, leftMarks, rightMarks} = this.needles;
     if (action === 'place') {
       if (rightMarks.length >= mostMarkers) throw new RowTrouble({kind: 'too many markers'}, span);
-      this.needles = withMark(this.needles, {kind: 'marker', at: right}, mostMarkers);
+      this.needles = withMark(this.needles, {kind: 'marker', name, at: right}, mostMarkers);
       return;
     }
     const here = leftMarks.findIndex((mark) => mark.kind === 'marker' && isSame(mark.at, left));
@@ -267,7 +275,7 @@ export class RowWorker {
 
   private turn(): void {
     const after = turned(this.needles);
-    this.needles = withMark(after, {kind: 'turn', at: after.right}, mostMarkers);
+    this.needles = withMark(after, {kind: 'turn', name: null, at: after.right}, mostMarkers);
     this.turns += 1;
     this.reached = null;
   }

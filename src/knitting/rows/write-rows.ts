@@ -134,7 +134,7 @@ function writeStep(step: Step, dialect: Dialect, depth: number): string {
     case 'cast on':
       return `${step.how === 'pick up' ? 'pick up and k' : 'CO'} ${writeSized(step.count)}`;
     case 'marker':
-      return step.action === 'place' ? 'pm' : step.action === 'slip' ? 'sm' : 'rm';
+      return `${markerWords[step.action]}${step.name === null ? '' : ` ${step.name}`}`;
     case 'turn':
       return step.how === 'plain' ? 'turn' : 'w&t';
     case 'yarn':
@@ -153,6 +153,8 @@ function writeRun(name: string, stitch: Stitch, extent: Extent): string {
   const [word = '', ...rest] = name.split(' ');
   return [`${word}${writeSized(extent.count)}`, ...rest].join(' ');
 }
+
+const markerWords = {place: 'pm', slip: 'sm', remove: 'rm'} as const;
 
 const landmarkWords: Readonly<Record<Landmark, string>> = {
   marker: 'marker',
@@ -173,7 +175,7 @@ function writeExtent(extent: Extent): string {
     case 'to last':
       return isOne(extent.count) ? 'to last st' : `to last ${writeSized(extent.count)} sts`;
     case 'to landmark': {
-      const place = landmarkWords[extent.landmark];
+      const place = `${landmarkWords[extent.landmark]}${extent.name === null ? '' : ` ${extent.name}`}`;
       if (extent.before) return `to ${writeStitches(extent.before)} before ${place}`;
       return extent.past ? `to ${writeStitches(extent.past)} past ${place}` : `to ${place}`;
     }

@@ -48,8 +48,8 @@ const anyExtent: fc.Arbitrary<Extent> = fc.oneof(
   times,
   fc.constant<Extent>({kind: 'to end'}),
   sized.map((value): Extent => ({kind: 'to last', count: value})),
-  fc.constant<Extent>({kind: 'to landmark', landmark: 'marker', before: null, past: null}),
-  sized.map((before): Extent => ({kind: 'to landmark', landmark: 'marker', before, past: null})),
+  fc.constant<Extent>({kind: 'to landmark', landmark: 'marker', name: null, before: null, past: null}),
+  sized.map((before): Extent => ({kind: 'to landmark', landmark: 'marker', name: null, before, past: null})),
 );
 const starExtent: fc.Arbitrary<Extent> = fc.oneof(
   fc.constant<Extent>({kind: 'as fits'}),
@@ -112,9 +112,9 @@ const anyStep: fc.Arbitrary<Step> = fc.oneof(
   {
     weight: 1,
     arbitrary: fc.constantFrom<Step>(
-      {kind: 'marker', action: 'place', span},
-      {kind: 'marker', action: 'slip', span},
-      {kind: 'marker', action: 'remove', span},
+      {kind: 'marker', action: 'place', name: null, span},
+      {kind: 'marker', action: 'slip', name: null, span},
+      {kind: 'marker', action: 'remove', name: null, span},
       {kind: 'turn', how: 'plain', span},
       {kind: 'turn', how: 'wrapped', span},
       {kind: 'yarn', to: 'back', span},
