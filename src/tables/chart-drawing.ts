@@ -9,6 +9,7 @@ import {type ChartScale, chartScale} from './chart-layout.ts';
 import type {Mark} from './chart-mark.ts';
 import {markOf} from './chart-marks.ts';
 import {closed} from './chart-path.ts';
+import {turnMarks} from './chart-turns.ts';
 
 /** The drawings of a chart of stitches: one, or several from right to left when it is wider than the leaf. */
 export function drawChart(grid: ChartGrid, name: string, ratio: number): Element[] {
@@ -91,6 +92,7 @@ function drawPart(
     ...(waiting === '' ? [] : [s('path', {d: waiting, fillOpacity: 0.1})]),
     squareLines(grid.rows.length, part, scale, (row, line) => covered.has(`${row} ${line}`)),
     ...drawMarks(marks),
+    ...turnMarks(grid, part, scale),
     ...repeatOutline(framed, part, scale),
     ...rowNumbers(framed, width, scale),
   ]);

@@ -1,9 +1,10 @@
 import type {Element} from 'hast';
 import {h, s} from 'hastscript';
-import type {ChartGrid} from '../knitting/chart/chart-grid.ts';
+import type {ChartGrid, ChartTurn} from '../knitting/chart/chart-grid.ts';
 import {chartKey, type KeyEntry} from '../knitting/chart/chart-key.ts';
 import {drawMarks, markedCell} from './chart-drawing.ts';
 import {closed, mm} from './chart-path.ts';
+import {turnMark, turnPath} from './chart-turns.ts';
 
 /** The key of a chart as a table: each symbol, and what is worked for it on right-side and wrong-side rows. */
 export function drawChartKey(grid: ChartGrid, ratio: number): Element {
@@ -30,15 +31,29 @@ export function drawChartKey(grid: ChartGrid, ratio: number): Element {
       }),
       ...(kinds.has('no stitch') ? [blank('no stitch', 0.28)] : []),
       ...(kinds.has('unworked') ? [blank('left unworked', 0.1)] : []),
+      ...(['plain', 'wrapped'] as const)
+        .filter((turn) => grid.rows.some((row) => row.turn === turn))
+        .map((turn) => {
+          const words = turn === 'plain' ? 'turn' : 'w&t: wrap this stitch and turn';
+          return line(turnSwatch(ratio, turn, words), hasWrongSide ? [words, words] : [words]);
+        }),
     ]),
   ]);
+}
+
+function turnSwatch(ratio: number, turn: ChartTurn, words: string): Element {
+  return swatch(ratio, 1, words, {opacity: 0.1, turn});
 }
 
 function swatch(
   ratio: number,
   squares: number,
   name: string,
-  {entry, opacity = 0}: {readonly entry?: KeyEntry; readonly opacity?: number},
+  {
+    entry,
+    opacity = 0,
+    turn,
+  }: {readonly entry?: KeyEntry; readonly opacity?: number; readonly turn?: ChartTurn},
 ): Element {
   const height = 3.6;
   const [square, most] = [height * Math.min(ratio, 1.6), 24];
@@ -62,6 +77,7 @@ function swatch(
     [
       s('title', `symbol for ${name}`),
       s('path', {...frame, fillOpacity: opacity}),
+      ...(turn ? [turnPath(turnMark(turn, box, 'right'))] : []),
       ...(entry ? drawMarks([markedCell(entry.face, entry.variant, box)]) : []),
     ],
   );

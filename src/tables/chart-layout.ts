@@ -25,7 +25,9 @@ export interface ChartScale {
 export function chartScale(width: number, ratio: number, edges: ReadonlySet<number>): ChartScale {
   const room = textWidth - 2 * numberWidth;
   const least = Math.max(narrowest, lowest * ratio);
-  const square = Math.min(Math.max(room / Math.max(width, 1), least), Math.max(widest, least));
+  const fitting = Math.min(Math.max(room / Math.max(width, 1), least), Math.max(widest, least));
+  // Rounded down: many squares of a hundredth too much would not fit.
+  const square = Math.floor(fitting * 100 + 1e-9) / 100;
   const most = Math.max(1, Math.floor(room / square + 1e-9));
   const parts: SquareRange[] = [];
   for (let to = width; to > 0; ) {
@@ -33,7 +35,7 @@ export function chartScale(width: number, ratio: number, edges: ReadonlySet<numb
     parts.push({from, to});
     to = from;
   }
-  return {square: mm(square), rowHeight: mm(square / ratio), parts};
+  return {square, rowHeight: mm(square / ratio), parts};
 }
 
 /** The furthest place to the left at which no stitch is cut through, else as far as there is room. */

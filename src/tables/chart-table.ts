@@ -20,12 +20,12 @@ import {computed} from './define-table.ts';
 export const chartTable = arithmeticTable({
   id: 'chart',
   summary: 'the written rows of an item as a chart with its key',
-  example: '::chart{of=S-07 block=1}',
-  attributes: {of: optional(itemNamed('of')), block: optional(count)},
+  example: '::chart{of=S-07 block=1 size=1}',
+  attributes: {of: optional(itemNamed('of')), block: optional(count), size: optional(count)},
   compute(values, binder, item) {
     const shown = values.of ?? item;
     const block = chartBlock(shown, values.block, ['rows', 'chart']);
-    return block.ok ? chartOfBlock(block.value, shown, binder.settings.units) : block;
+    return block.ok ? chartOfBlock(block.value, shown, binder.settings.units, values.size ?? 1) : block;
   },
 });
 
@@ -34,10 +34,17 @@ export function chartOfBlock(
   {language, text}: ChartBlock,
   item: Item,
   order: UnitOrder,
+  wantedSize = 1,
 ): Result<ComputedTable> {
   const proportion = chartProportion(item, order);
   if (language === 'rows') {
-    const {grid, problems, size} = chartOfRows(text);
+    const {grid, problems, size, sizeCount} = chartOfRows(text, wantedSize);
+    if (wantedSize < 1 || wantedSize > Math.max(1, sizeCount)) {
+      return unreadable(
+        `the rows of \`${item.id}\` have ${plural(sizeCount, 'size', 'sizes')}, there is no size \`${wantedSize}\``,
+        'Count the sizes as the rows give them, beginning with 1.',
+      );
+    }
     if (!grid) return notDrawn(item);
     return success(
       computed(stitchFigure(grid, item, proportion, {size, troubles: problems.map(({message}) => message)})),
@@ -65,7 +72,7 @@ function stitchFigure(
   const hasRepeat = grid.rows.some(({repeat}) => repeat);
   const again = grid.rows.filter(({times, number}) => times > 1 && number !== null);
   const sizeWords = size === '' ? '' : `, size ${size}`;
-  const caption = `Chart of ${item.id}: ${plural(grid.rows.length, grid.isRound ? 'round' : 'row', grid.isRound ? 'rounds' : 'rows')}, begun on ${plural(grid.start, 'stitch', 'stitches')}${sizeWords}`;
+  const caption = `Chart of ${item.id}: ${plural(grid.rows.length, grid.isRound ? 'round' : 'row', grid.isRound ? 'rounds' : 'rows')}, begun on ${plural(grid.start * grid.passes, 'stitch', 'stitches')}${sizeWords}`;
   const drawings = drawChart(grid, caption, ratio);
   return chartFigure({
     name: 'chart',
@@ -77,7 +84,13 @@ function stitchFigure(
         ? 'Seen from the right side; every round is read from right to left.'
         : 'Seen from the right side; a row begins where its number stands, right-side rows at the right, wrong-side rows at the left.',
       ...(drawings.length > 1 ? [`Drawn in ${drawings.length} parts, the right-hand one first.`] : []),
-      ...(hasRepeat ? ['The bold outline marks the repeat.'] : []),
+      ...(grid.passes > 1
+        ? [
+            `One of ${grid.passes} equal parts is drawn; each ${grid.isRound ? 'round' : 'row'} works it ${grid.passes} times.`,
+          ]
+        : hasRepeat
+          ? ['The bold outline marks the repeat.']
+          : []),
       ...again.map(({label, times}) => `${label} is worked ${times} times in all.`),
       ...troubles.map((trouble) => `The rows do not come out: ${trouble.replaceAll('`', '')}.`),
       words,

@@ -1,3 +1,4 @@
+import {colourAreas, yarnForEnds, yarnOverWidth} from '../knitting/chart/colour-areas.ts';
 import {
   bobbinCounts,
   colourShares,
@@ -65,21 +66,22 @@ export const colourChartTable = arithmeticTable({
             {title: 'Stitches', lines: shareLines(grid)},
             isStranded
               ? {title: 'Floats', lines: [...floatLines(grid, gauge, limit, order), ...crowdedLines(grid)]}
-              : {title: 'Lengths of yarn', lines: bobbinLines(grid)},
+              : {title: 'Lengths of yarn', lines: [...bobbinLines(grid), ...areaLines(grid, gauge, order)]},
             {title: 'Contrast in greyscale', lines: contrastLines(grid)},
           ],
-          drawings: drawColourChart(grid, caption, ratio),
+          // In its own item the block is drawn where it stands.
+          drawings: shown === item ? [] : drawColourChart(grid, caption, ratio),
           formulas: [
             'Stitches: the squares of the chart as drawn, the repeat once. Share of yarn: stitches of the colour ÷ all stitches; floats and ends come on top.',
             isStranded
               ? 'Length of a float: stitches passed ÷ gauge.'
-              : 'Lengths of yarn: blocks of colour side by side in the row, each on a bobbin of its own.',
+              : `Lengths of yarn: blocks of colour side by side in the row, each on a bobbin of its own. Each length: stitches ÷ gauge × ${yarnOverWidth}, and ${formatLength(millimetres(yarnForEnds), order)} for the two ends.`,
             'Contrast: (lighter + 0.05) ÷ (darker + 0.05) of the relative luminance; 1 is the same grey, 21 is black on white.',
             words,
           ],
           rounding: roundingWords('shares to the nearest percent', 'contrast to one decimal', lengthRounding),
           source:
-            'Source: relative luminance and contrast ratio by the Web Content Accessibility Guidelines (WCAG) 2.2 of the W3C. Longest float and two colours in a row: common practice, no source.',
+            'Source: relative luminance and contrast ratio by the Web Content Accessibility Guidelines (WCAG) 2.2 of the W3C. Longest float, two colours in a row and yarn three times the width of its stitches: common practice, no source.',
         }),
       ),
     );
@@ -145,6 +147,20 @@ function bobbinLines(grid: ColourGrid): Line[] {
     label: first === last ? `Row ${first}` : `Rows ${first} to ${last}`,
     cells: [plural(bobbins, 'length', 'lengths')],
   }));
+}
+
+/** What to wind for each area of colour, in the order of joining. */
+function areaLines(grid: ColourGrid, gauge: Gauge<'stitches'> | null, order: UnitOrder): Line[] {
+  return colourAreas(grid).map(({colour, firstRow, lastRow, stitches: found}) => {
+    const rows = firstRow === lastRow ? `row ${firstRow}` : `rows ${firstRow} to ${lastRow}`;
+    const width = gauge ? lengthOf(stitches(found), gauge) : null;
+    const length = width?.times(Fraction.ofInteger(yarnOverWidth)).plus(millimetres(yarnForEnds));
+    const wound = length === undefined ? '' : `, ${formatLength(millimetres(length), order)}`;
+    return {
+      label: `${nameOf(grid, colour)}, ${rows}`,
+      cells: [`${plural(found, 'stitch', 'stitches')}${wound}`],
+    };
+  });
 }
 
 function contrastLines(grid: ColourGrid): Line[] {

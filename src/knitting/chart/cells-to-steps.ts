@@ -7,9 +7,9 @@ import {cellText, type WorkingOrder} from './working-order.ts';
 const nowhere = {start: 0, end: 0};
 
 /** The stitches as a knitter writes them: runs counted, passages that come again in brackets, the repeat in stars. */
-export function cellsToSteps({cells, repeat, endsWithTurn}: WorkingOrder): Step[] {
+export function cellsToSteps({cells, repeat, turn}: WorkingOrder): Step[] {
   const steps = repeat ? withStar(cells, repeat) : fold(cells);
-  return endsWithTurn ? [...steps, {kind: 'turn', how: 'plain', span: nowhere}] : steps;
+  return turn ? [...steps, {kind: 'turn', how: turn, span: nowhere}] : steps;
 }
 
 function withStar(

@@ -36,14 +36,20 @@ export interface ChartRow {
   readonly cells: readonly ChartCell[];
   /** The squares that are worked again and again. */
   readonly repeat: SquareRange | null;
+  /** How the work is turned where stitches are left on the needle; null where the row is worked to its end. */
+  readonly turn: ChartTurn | null;
 }
+
+export type ChartTurn = 'plain' | 'wrapped';
 
 /** A chart of stitches. */
 export interface ChartGrid {
   readonly width: number;
   readonly isRound: boolean;
-  /** Stitches on the needle before the first row. */
+  /** Stitches on the needle before the first row, of those that the chart shows. */
   readonly start: number;
+  /** How many times the chart is worked side by side; 1 where it shows all stitches. */
+  readonly passes: number;
   readonly multiple: Pick<Multiple, 'of' | 'plus'> | null;
   /** Stitches that the pattern defines itself. */
   readonly ownAbbreviations: readonly Stitch[];

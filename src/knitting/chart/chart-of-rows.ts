@@ -10,23 +10,26 @@ export interface ChartedRows {
   readonly grid: ChartGrid | null;
   /** What is wrong in the rows; the grid shows what could be worked all the same. */
   readonly problems: readonly Problem[];
-  /** The name of the size that is shown, or empty. */
+  /** The name of the size that is shown, its number where sizes have none, or empty where there is one. */
   readonly size: string;
+  readonly sizeCount: number;
 }
 
 /** So many repeats are tried to find the narrowest chart. */
 const mostRepeats = 3;
 
 /**
- * The chart of a `rows` block: the first size. With a stated multiple it is charted on as few stitches as the rows can be
+ * The chart of a `rows` block in one of its sizes, counted from 1. With a stated multiple it is charted on as few stitches as the rows can be
  * worked on, so that the repeat stands once.
  */
-export function chartOfRows(text: string): ChartedRows {
+export function chartOfRows(text: string, size = 1): ChartedRows {
   const {pattern, problems} = readRows(text);
   const proved = proveNarrowest(pattern, problems.length === 0) ?? proveRows(pattern, {isPlanned: true});
-  const [first] = proved.sizes;
-  const grid = first && first.rows.length > 0 ? rowsToGrid(first, pattern.header) : null;
-  return {grid, problems: [...problems, ...proved.problems], size: first?.name ?? ''};
+  const shown = proved.sizes[size - 1];
+  const grid = shown && shown.rows.length > 0 ? rowsToGrid(shown, pattern.header) : null;
+  const sizeCount = proved.sizes.length;
+  const name = shown?.name || (sizeCount > 1 ? `${size} of ${sizeCount}` : '');
+  return {grid, problems: [...problems, ...proved.problems], size: name, sizeCount};
 }
 
 function proveNarrowest(pattern: WrittenPattern, isRead: boolean): ProvedPattern | null {

@@ -18,11 +18,11 @@ export function readStitchChart(
     const {row, side, repeat} = line;
     const cells = new CellReader(line, signs, problems).read();
     const label = `${isRound ? 'Rnd' : 'Row'} ${row}`;
-    return {label, number: row, side, times: 1, isSound: true, cells, repeat};
+    return {label, number: row, side, times: 1, isSound: true, cells, repeat, turn: null};
   });
   const start = header.start?.values[0] ?? sum(rows[0]?.cells ?? [], 'uses');
   if (problems.length === 0) checkCounts(rows, lines, start, problems);
-  return {width: lines[0]?.squares.length ?? 0, isRound, start, multiple, ownAbbreviations, rows};
+  return {width: lines[0]?.squares.length ?? 0, isRound, start, passes: 1, multiple, ownAbbreviations, rows};
 }
 
 class CellReader {

@@ -3,7 +3,7 @@ import type {Side} from '../rows/face.ts';
 import type {ProvedRow} from '../rows/prove-rows.ts';
 import type {Sized, Step} from '../rows/row-syntax.ts';
 import {knit} from '../rows/stitches.ts';
-import {type ChartCell, unworked} from './chart-grid.ts';
+import {type ChartCell, type ChartTurn, unworked} from './chart-grid.ts';
 import {faceOfStep} from './step-face.ts';
 
 /** The cells of one row, or of the part of it between two turns, in the order of working. */
@@ -12,6 +12,8 @@ export interface WorkedCells {
   readonly cells: readonly ChartCell[];
   /** Cells of one pass of the repeat, `to` exclusive. */
   readonly repeat: {readonly from: number; readonly to: number} | null;
+  /** Null unless stitches are left unworked behind the last. */
+  readonly turn: ChartTurn | null;
 }
 
 /** Stitches on the needles: `left` are still to be worked. */
@@ -30,17 +32,22 @@ export function cellsOfRow(
   let side = row.side;
   let cells: ChartCell[] = [];
   let waiting = right;
-  const endPart = () => {
+  const endPart = (turn: ChartTurn | null) => {
     const before = Array.from({length: waiting}, () => unworked);
     const after = Array.from({length: Math.max(0, left)}, () => unworked);
-    parts.push({side, cells: [...before, ...cells, ...after], repeat: null});
+    parts.push({
+      side,
+      cells: [...before, ...cells, ...after],
+      repeat: null,
+      turn: after.length > 0 ? turn : null,
+    });
     cells = [];
   };
   let endsWithTurn = false;
   for (const operation of expandRow(row)) {
     endsWithTurn = operation.step.kind === 'turn';
-    if (endsWithTurn) {
-      endPart();
+    if (operation.step.kind === 'turn') {
+      endPart(operation.step.how);
       side = side === 'RS' ? 'WS' : 'RS';
       [left, right] = [right, left];
       waiting = right;
@@ -52,7 +59,7 @@ export function cellsOfRow(
     left -= cell.uses;
     right += cell.makes;
   }
-  if (!endsWithTurn) endPart();
+  if (!endsWithTurn) endPart(null);
   const [only] = parts;
   const isWhole = parts.length === 1 && only && !endsWithTurn && waiting === 0;
   return {

@@ -3,6 +3,7 @@ import type {ProvedRow, ProvedSize} from '../rows/prove-rows.ts';
 import type {RowsHeader, WrittenRow} from '../rows/row-syntax.ts';
 import {alignRepeat} from './align-repeat.ts';
 import {type ChartCell, type ChartGrid, type ChartRow, noStitch, type SquareRange} from './chart-grid.ts';
+import {equalParts} from './equal-parts.ts';
 import {cellsOfRow, type NeedleState} from './row-cells.ts';
 import {settleColumns, squaresOf} from './settle-columns.ts';
 
@@ -26,20 +27,36 @@ export function rowsToGrid(
     if (rows.length > mostAcross) return null;
     const worked = cellsOfRow(row, needles);
     needles = worked.needles;
-    worked.parts.forEach(({side, cells, repeat}, part) => {
+    worked.parts.forEach(({side, cells, repeat, turn}, part) => {
       const {label, number, times, isSound} = row;
       const isReversed = side === 'RS';
       const {length} = cells;
       const pass = repeat && isReversed ? {from: length - repeat.to, to: length - repeat.from} : repeat;
       const numbered = part === 0 ? number : null;
       const seen = isReversed ? cells.toReversed() : cells;
-      rows.push({label, number: numbered, side, times, isSound, cells: seen, repeat: null, pass});
+      rows.push({label, number: numbered, side, times, isSound, cells: seen, repeat: null, pass, turn});
     });
   }
-  const width = Math.max(0, ...rows.map(({cells}) => squaresOf(cells)));
+  const whole = Math.max(0, ...rows.map(({cells}) => squaresOf(cells)));
+  const passes = header.multiple
+    ? 1
+    : equalParts(
+        rows.map(({cells}) => cells),
+        whole,
+      );
+  const drawn = passes === 1 ? rows : rows.map((row) => lastPass(row, passes));
+  const width = Math.max(0, ...drawn.map(({cells}) => squaresOf(cells)));
   if (width > mostAcross || rows.length > mostAcross) return null;
-  const {isRound, multiple, ownAbbreviations} = header;
-  return {width, isRound, start: size.start, multiple, ownAbbreviations, rows: fill(rows, width)};
+  const {multiple, ownAbbreviations} = header;
+  const isRound = header.isRound || size.rows.every(({row}) => row.label.isRound);
+  const start = size.start / passes;
+  return {width, isRound, start, passes, multiple, ownAbbreviations, rows: fill(drawn, width)};
+}
+
+/** The part in which a right-side row begins; it is the repeat. */
+function lastPass(row: LooseRow, passes: number): LooseRow {
+  const length = row.cells.length / passes;
+  return {...row, cells: row.cells.slice(-length), pass: {from: 0, to: length}};
 }
 
 /** A row that is worked again on the same stitches is drawn once. */

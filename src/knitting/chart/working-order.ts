@@ -1,5 +1,5 @@
 import {writeSteps} from '../rows/write-rows.ts';
-import type {ChartCell, ChartRow} from './chart-grid.ts';
+import type {ChartCell, ChartRow, ChartTurn} from './chart-grid.ts';
 
 /** What is worked in one square, in the words of written rows. */
 export function cellText({step}: ChartCell): string {
@@ -12,11 +12,11 @@ export function cellText({step}: ChartCell): string {
 export interface WorkingOrder {
   readonly cells: readonly ChartCell[];
   readonly repeat: {readonly from: number; readonly to: number} | null;
-  /** The last stitches are left on the needle. */
-  readonly endsWithTurn: boolean;
+  /** How the work is turned before the last stitches, which are left on the needle; null where none are. */
+  readonly turn: ChartTurn | null;
 }
 
-export function inWorkingOrder({cells, side, repeat, isSound}: ChartRow): WorkingOrder {
+export function inWorkingOrder({cells, side, repeat, isSound, turn}: ChartRow): WorkingOrder {
   let square = 0;
   const placed = cells.map((cell) => {
     const at = square;
@@ -32,6 +32,6 @@ export function inWorkingOrder({cells, side, repeat, isSound}: ChartRow): Workin
   return {
     cells: worked.map(({cell}) => cell),
     repeat: from < 0 ? null : {from, to},
-    endsWithTurn: isSound && ordered.at(-1)?.cell.kind === 'unworked',
+    turn: isSound && ordered.at(-1)?.cell.kind === 'unworked' ? (turn ?? 'plain') : null,
   };
 }

@@ -3,9 +3,10 @@ import {expandRow} from '../../../src/knitting/rows/expand-row.ts';
 import {proveRows} from '../../../src/knitting/rows/prove-rows.ts';
 import {readRows} from '../../../src/knitting/rows/read-rows.ts';
 
-/** Both texts prove, and work the same stitches in the same order, row by row. */
-export function worksSame(text: string, other: string): void {
-  expect(stitchesOf(text)).toEqual(stitchesOf(other));
+/** Both texts prove, and work the same stitches in the same order, row by row; `text` is worked `passes` times in a row of `other`. */
+export function worksSame(text: string, other: string, passes = 1): void {
+  const once = stitchesOf(text);
+  expect(once.map((row) => Array.from({length: passes}, () => row).flat())).toEqual(stitchesOf(other));
 }
 
 function stitchesOf(text: string): string[][] {
