@@ -1,4 +1,3 @@
-import {proveRows} from '../knitting/rows/prove-rows.ts';
 import type {Rule} from './define-rule.ts';
 import {blockFault, rowBlocks} from './parts/row-blocks.ts';
 
@@ -17,7 +16,7 @@ export const rowCount: Rule = {
   severity: 'error',
   check(binder, report) {
     for (const block of rowBlocks(binder)) {
-      for (const problem of proveRows(block.read.pattern).problems) report(blockFault(block, problem));
+      for (const problem of block.proved().problems) report(blockFault(block, problem));
     }
   },
 };

@@ -1,5 +1,4 @@
 import {proveForEveryMultiple} from '../knitting/rows/prove-for-every-multiple.ts';
-import {proveRows} from '../knitting/rows/prove-rows.ts';
 import type {Rule} from './define-rule.ts';
 import {blockFault, rowBlocks} from './parts/row-blocks.ts';
 
@@ -19,7 +18,7 @@ export const rowMultiple: Rule = {
     for (const block of rowBlocks(binder)) {
       const {pattern, problems} = block.read;
       if (pattern.header.multiple === null || problems.length > 0) continue;
-      if (proveRows(pattern).problems.length > 0) continue;
+      if (block.proved().problems.length > 0) continue;
       const failure = proveForEveryMultiple(pattern).firstFailure;
       if (failure) report(blockFault(block, failure.problem));
     }

@@ -94,7 +94,7 @@ function attemptAll(
     const stitches = start[Math.min(size, start.length - 1)] ?? 0;
     const worked = workPattern(rows, constant(stitches), {law: plainLaw, size, readings, isPlanned});
     const name = pattern.header.sizes[size] ?? (count > 1 ? `${stitches} stitches` : '');
-    problems.push(...inSize(worked, name, count));
+    problems.push(...elsewhere(problems, inSize(worked, name, count), pattern));
     sizes.push({name, start: stitches, rows: worked.rows.map(asProved)});
     visited += worked.visited;
   }
@@ -118,6 +118,19 @@ function asProved(row: WorkedRow): ProvedRow {
     isSound,
     plan,
   };
+}
+
+/** What fails in one size in a row that failed in another already is the same mistake. */
+function elsewhere(
+  known: readonly Problem[],
+  found: readonly Problem[],
+  {entries}: WrittenPattern,
+): readonly Problem[] {
+  if (known.length === 0) return found;
+  const entryOf = ({span}: Problem) =>
+    entries.findLastIndex(({span: entry}) => entry.start <= span.start && span.start < entry.end);
+  const rows = new Set(known.map(entryOf));
+  return found.filter((problem) => !rows.has(entryOf(problem)));
 }
 
 function inSize({problems}: WorkedPattern, name: string, count: number): Problem[] {

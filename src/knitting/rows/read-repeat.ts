@@ -40,7 +40,7 @@ export function readRepeat(cursor: Cursor, list: StepList): boolean {
   const end = second === null ? null : list.marks.findLast((mark) => mark.name === second && mark !== open);
   if (end && end.at < list.steps.length) {
     pushAgain(list, list.steps.slice(open.at, end.at), extent, span);
-  } else if (!list.wrap(open.at, 'star', extent)) {
+  } else if (!list.wrap(open.at, 'star', extent) && cursor.isWholeRead) {
     cursor.complain(
       `there is nothing between the mark and \`${cursor.written(span)}\``,
       'Write the stitches of the repeat behind the mark.',

@@ -2,7 +2,7 @@ import type {Problem, Span} from '../../support/result.ts';
 import {checkRow, checkStated} from './check-row.ts';
 import {otherSide, type Side} from './face.ts';
 import type {Law} from './law.ts';
-import {constant, isSame, type LinearForm, minus, showForm} from './linear-form.ts';
+import {constant, isSame, type LinearForm, minus, plus, showForm} from './linear-form.ts';
 import {Measurer} from './measure.ts';
 import {castOn, isSameNeedles, type Needles, rounded, totalOf, turned} from './needle.ts';
 import type {PlannedStep} from './planned-step.ts';
@@ -66,6 +66,12 @@ class PatternWorker implements WorkedPattern {
   private readonly firstIn = new Map<RowTurn, LinearForm>();
   /** Rows worked before: what they state is of the first time. */
   private readonly checked = new Set<WrittenRow>();
+  /** Rows that were told not to come out, with the change of the count that was taken for the one meant. */
+  private readonly assumed = new Map<WrittenRow, LinearForm>();
+  /** A row that could not be read or did not come out may have set markers: one that is not found is no second mistake. */
+  private isMarkerInDoubt = false;
+  /** The row before could not be read and turns somewhere: where the next begins is not known. */
+  private isTurnInDoubt = false;
   private workings = 0;
   private isTrial = false;
   private trials = mostTrials;
@@ -93,6 +99,7 @@ class PatternWorker implements WorkedPattern {
     const worker = new RowWorker(before, this.setting.law, this.measurer);
     const plan: PlannedStep[] | null = this.setting.isPlanned ? [] : null;
     let trouble: Problem | null = null;
+    let isExcused = false;
     try {
       worker.work(row.steps, plan);
       const {left} = worker.needles;
@@ -102,19 +109,23 @@ class PatternWorker implements WorkedPattern {
     } catch (error) {
       if (!(error instanceof RowTrouble)) throw error;
       trouble = describeTrouble(error, labelOf(turn), worker);
+      isExcused =
+        this.assumed.has(row) || this.isTurnInDoubt || (this.isMarkerInDoubt && isAboutMarkers(error));
     }
     this.visited += worker.visited;
     this.workings += 1;
     this.needles = this.endRow(turn, worker);
     if (worker.turns % 2 === (worker.endsWithTurn ? 0 : 1) && this.side) this.side = otherSide(this.side);
     const out = totalOf(this.needles);
-    if (row.isWholeRead) {
+    const found = this.problems.length;
+    if (row.isWholeRead && !isExcused) {
       if (trouble) this.problems.push(trouble);
       else
         this.problems.push(
           ...checkRow(row, labelOf(turn), total, out, this.setting.size, this.checked.has(row)),
         );
     }
+    const isFaulty = trouble !== null || !row.isWholeRead || this.problems.length > found;
     this.checked.add(row);
     this.rows.push({
       turn,
@@ -129,7 +140,11 @@ class PatternWorker implements WorkedPattern {
       isSound: trouble === null,
       plan,
     });
-    return trouble === null && row.isWholeRead;
+    if (isFaulty) this.isMarkerInDoubt = true;
+    this.isTurnInDoubt = !row.isWholeRead && row.steps.some(({kind}) => kind === 'turn');
+    const change = this.assumed.get(row);
+    if (isFaulty && change) this.needles = withTotal(this.needles, plus(total, change));
+    return !isFaulty || change !== undefined;
   }
 
   private endRow(turn: RowTurn, worker: RowWorker): Needles {
@@ -241,11 +256,16 @@ class PatternWorker implements WorkedPattern {
     let fewest = Number.POSITIVE_INFINITY;
     for (const count of this.candidates(failed, row)) {
       if (this.trials <= 0) break;
-      const troubles = this.troublesOf(next, castOn(count));
+      const troubles = this.troublesOf(
+        next,
+        withTotal(this.needles, count),
+        new Map(this.assumed).set(failed.row, minus(count, row.in)),
+      );
       if (troubles < fewest) [best, fewest] = [count, troubles];
       if (fewest === 0) break;
     }
-    if (!isSame(best, row.out)) this.needles = castOn(best);
+    if (!isSame(best, row.out)) this.needles = withTotal(this.needles, best);
+    this.assumed.set(failed.row, minus(best, row.in));
   }
 
   /** The count that is stated, the one that came out, the one before, then all others, the nearest first. */
@@ -263,9 +283,16 @@ class PatternWorker implements WorkedPattern {
   private readonly statedTotal = ({count}: StatedCount): LinearForm =>
     constant(sizedFor(count, this.setting.size));
 
-  private troublesOf(rows: readonly OrderedRow[], needles: Needles): number {
+  private troublesOf(
+    rows: readonly OrderedRow[],
+    needles: Needles,
+    assumed: ReadonlyMap<WrittenRow, LinearForm> = this.assumed,
+  ): number {
     const trial = new PatternWorker({...this.setting, isPlanned: false}, needles);
     trial.isTrial = true;
+    for (const [row, change] of assumed) trial.assumed.set(row, change);
+    trial.isMarkerInDoubt = this.isMarkerInDoubt;
+    trial.isTurnInDoubt = this.isTurnInDoubt;
     trial.side = this.side;
     trial.workAll(rows);
     this.trials -= trial.workings + trial.visited;
@@ -278,6 +305,18 @@ class PatternWorker implements WorkedPattern {
  * steps in all. */
 const trialRows = 12;
 const mostTrials = 40_000;
+
+/** As many stitches as that before the next row; the markers stay where they are from the far end. */
+function withTotal(needles: Needles, total: LinearForm): Needles {
+  const {left, leftMarks} = needles;
+  return isSame(totalOf(needles), total) && isSame(left, total)
+    ? needles
+    : {left: total, right: constant(0), leftMarks, rightMarks: []};
+}
+
+function isAboutMarkers({trouble}: RowTrouble): boolean {
+  return ['no landmark', 'no marker here', 'too close'].includes(trouble.kind);
+}
 
 function endOf({row}: RowTurn): Span {
   return row.steps.at(-1)?.span ?? row.span;

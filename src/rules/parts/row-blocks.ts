@@ -1,4 +1,5 @@
 import type {Place} from '../../diagnostics/finding.ts';
+import {type ProvedPattern, proveRows} from '../../knitting/rows/prove-rows.ts';
 import {type ReadRows, readRows} from '../../knitting/rows/read-rows.ts';
 import type {Binder, Item} from '../../model/binder.ts';
 import type {Problem, Span} from '../../support/result.ts';
@@ -10,15 +11,32 @@ export interface RowBlock {
   readonly item: Item;
   readonly block: Block;
   readonly read: ReadRows;
+  readonly proved: () => ProvedPattern;
 }
+
+/** By block, which never changes: several rules ask for the same, and a preview asks again after every save. */
+const known = new WeakMap<Block, Pick<RowBlock, 'read' | 'proved'>>();
 
 /** Every block of written rows in the binder, read. */
 export function rowBlocks(binder: Binder): readonly RowBlock[] {
   return binder.items.flatMap((item) =>
     item.body.blocks
       .filter(({language}) => language === 'rows')
-      .map((block) => ({item, block, read: readRows(block.text)})),
+      .map((block) => ({item, block, ...readOnce(block)})),
   );
+}
+
+function readOnce(block: Block): Pick<RowBlock, 'read' | 'proved'> {
+  const before = known.get(block);
+  if (before) return before;
+  const read = readRows(block.text);
+  let proof: ProvedPattern | null = null;
+  const proved = () => {
+    proof ??= proveRows(read.pattern);
+    return proof;
+  };
+  known.set(block, {read, proved});
+  return {read, proved};
 }
 
 /** A problem of a block as a fault at its words in the file. */
