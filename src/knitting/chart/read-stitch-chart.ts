@@ -20,9 +20,15 @@ export function readStitchChart(
     const label = `${isRound ? 'Rnd' : 'Row'} ${row}`;
     return {label, number: row, side, times: 1, isSound: true, cells, repeat, turn: null};
   });
-  const start = header.start?.values[0] ?? sum(rows[0]?.cells ?? [], 'uses');
-  if (problems.length === 0) checkCounts(rows, lines, start, problems);
-  return {width: lines[0]?.squares.length ?? 0, isRound, start, passes: 1, multiple, ownAbbreviations, rows};
+  const shown = sum(rows[0]?.cells ?? [], 'uses');
+  const stated = header.start?.values[0] ?? shown;
+  const times = rows[0] ? timesOfRepeat(rows[0], stated) : 1;
+  if (problems.length === 0) checkCounts(rows, lines, {start: stated, times}, problems);
+  // Where the repeat is the whole chart, the chart is one of so many equal parts.
+  const isAll = rows[0] !== undefined && within(rows[0], 'uses') === shown;
+  const passes = isAll ? times : 1;
+  const start = times === 1 ? stated : shown;
+  return {width: lines[0]?.squares.length ?? 0, isRound, start, passes, multiple, ownAbbreviations, rows};
 }
 
 class CellReader {
@@ -90,12 +96,14 @@ class CellReader {
 function checkCounts(
   rows: readonly ChartRow[],
   lines: readonly FramedLine[],
-  start: number,
+  {start, times}: {readonly start: number; readonly times: number},
   problems: Problem[],
 ): void {
   let found = start;
-  rows.forEach(({cells, number}, index) => {
-    const uses = sum(cells, 'uses');
+  rows.forEach((row, index) => {
+    const {cells, number} = row;
+    const count = (what: 'uses' | 'makes') => sum(cells, what) + (times - 1) * within(row, what);
+    const uses = count('uses');
     if (uses !== found) {
       problems.push({
         message: `row \`${number}\` of the chart works \`${uses}\` stitches, but there are \`${found}\``,
@@ -103,8 +111,26 @@ function checkCounts(
         span: lines[index]?.span ?? {start: 0, end: 0},
       });
     }
-    found = sum(cells, 'makes');
+    found = count('makes');
   });
+}
+
+/** How often the repeat of the first row is worked on `stitches`; 1 where it does not come out. */
+function timesOfRepeat(row: ChartRow, stitches: number): number {
+  const each = within(row, 'uses');
+  const times = each === 0 ? 1 : (stitches - sum(row.cells, 'uses')) / each + 1;
+  return Number.isInteger(times) && times > 1 ? times : 1;
+}
+
+/** Stitches between the bars. */
+function within({cells, repeat}: ChartRow, what: 'uses' | 'makes'): number {
+  if (repeat === null) return 0;
+  let at = 0;
+  return cells.reduce((total, cell) => {
+    const isIn = at >= repeat.from && at < repeat.to;
+    at += cell.squares;
+    return isIn ? total + cell[what] : total;
+  }, 0);
 }
 
 function sum(cells: readonly ChartCell[], what: 'uses' | 'makes'): number {

@@ -46,7 +46,7 @@ interface Setting {
 }
 
 /** As many row workings as one proof follows; longer repeats that keep changing their count are reported. */
-const mostWorkings = 40_000;
+const mostWorkings = 10_000;
 
 /** Works all rows, one after the other, from `start` stitches. `OnlyWhen` of the law passes through. */
 export function workPattern(rows: readonly OrderedRow[], start: LinearForm, setting: Setting): WorkedPattern {
@@ -304,7 +304,7 @@ class PatternWorker implements WorkedPattern {
 /** So many rows behind a faulty one are looked at to tell which count was meant, and so many rows and
  * steps in all. */
 const trialRows = 12;
-const mostTrials = 40_000;
+const mostTrials = 10_000;
 
 /** As many stitches as that before the next row; the markers stay where they are from the far end. */
 function withTotal(needles: Needles, total: LinearForm): Needles {
