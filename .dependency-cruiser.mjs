@@ -67,7 +67,7 @@ const layers = {
   ],
   compose: [
     ['support', 'knitting', 'references', 'diagnostics', 'model', 'tables', 'markdown'],
-    [],
+    ['diff'],
     false,
     'an item with everything computed that its pages show; no disk, no browser, no layout',
   ],

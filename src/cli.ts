@@ -12,6 +12,12 @@ import {UsageError} from './support/usage-error.ts';
 
 const exit = {fine: 0, findings: 1, usage: 2, machine: 3, bug: 4} as const;
 
+const firstEvening = `A first evening:
+  swatchleaf init my-binder    lay down a small binder that works
+  swatchleaf check my-binder   say what is still to do
+  swatchleaf build my-binder   print it into my-binder/build
+`;
+
 let verbose = false;
 
 process.exitCode = await main(process.argv);
@@ -33,6 +39,7 @@ async function run(argv: readonly string[]): Promise<number> {
     .description('Turns a folder of Markdown into the ring binder of a hand-knitting certificate submission.')
     .version(version(), '-V, --version')
     .option('--verbose', 'show what stood behind an error')
+    .addHelpText('after', `\n${firstEvening}`)
     .showHelpAfterError('(`swatchleaf help <command>` shows what a command takes)')
     .exitOverride()
     .configureOutput({writeErr: (text) => process.stderr.write(text)})
@@ -104,8 +111,9 @@ async function explainError(error: unknown): Promise<number> {
   return exit.bug;
 }
 
-function codeOf({findings, isBroken}: Outcome): number {
+function codeOf({findings, isBroken, isLacking}: Outcome): number {
   if (isBroken) return exit.usage;
+  if (isLacking) return exit.machine;
   return findings.some((finding) => finding.severity === 'error') ? exit.findings : exit.fine;
 }
 
@@ -125,11 +133,16 @@ async function ask(question: string): Promise<string> {
   const {createInterface} = await import('node:readline/promises');
   // Questions go to standard error, so that what a command makes can be redirected.
   const terminal = createInterface({input: process.stdin, output: process.stderr});
-  try {
-    return await terminal.question(question);
-  } finally {
-    terminal.close();
-  }
+  // Ctrl-C, Ctrl-D and a terminal that goes away end the program at a question, as Ctrl-C does anywhere else.
+  const leave = () => {
+    process.stderr.write('\n');
+    process.exit(130);
+  };
+  terminal.once('close', leave);
+  const answer = await terminal.question(question);
+  terminal.off('close', leave);
+  terminal.close();
+  return answer;
 }
 
 /** `SOURCE_DATE_EPOCH` (reproducible-builds.org) stands in for the clock when it is set. */

@@ -29,6 +29,8 @@ export interface Outcome {
   readonly written: readonly string[];
   /** Whether the binder file or the syllabus could not be read, so that most was not checked: exit code 2. */
   readonly isBroken: boolean;
+  /** Whether this computer lacks something that was looked for: exit code 3. */
+  readonly isLacking?: boolean;
   /** What the command was asked to say, for standard output; ends with a line end. */
   readonly text?: string;
   /** Set when the findings themselves were asked for: all of them go to standard output in this form. */

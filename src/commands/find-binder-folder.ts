@@ -14,6 +14,6 @@ export function findBinderFolder(folder: string, currentFolder: string): string 
   if (existsSync(path.join(absolute, 'content'))) return absolute;
   if (existsSync(path.join(absolute, 'binder.yaml'))) return path.dirname(absolute);
   throw new UsageError(
-    `\`${folder}\` is not a binder folder: it has no \`content\` folder with a \`binder.yaml\` in it; go to the binder folder or name it`,
+    `\`${folder}\` is not a binder folder: it has no \`content\` folder with a \`binder.yaml\` in it; go to the binder folder, name it, or begin one with \`init\``,
   );
 }

@@ -52,7 +52,7 @@ export async function openBinder(folder: string, around: Surroundings): Promise<
 }
 
 /** Outside the binder folder, so that nothing of ours lies among the candidate's files; it may be deleted at any time. */
-function cacheFolder({environment}: Surroundings): string {
+export function cacheFolder({environment}: Surroundings): string {
   const base = environment.XDG_CACHE_HOME || environment.LOCALAPPDATA || path.join(homedir(), '.cache');
   return path.join(base, 'swatchleaf', 'photos');
 }

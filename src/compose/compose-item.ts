@@ -41,11 +41,11 @@ export function composeItem({binder, item, engine, pictures, marksLines = false}
     },
   });
   const places = new Set(item.body.directives.map(({name}) => name));
-  const own = (name: string): SafeHtml | null => {
-    if (!('measured' in item.fields) || places.has(name)) return null;
+  const shown = (name: string): SafeHtml | null => {
     const computed = table(name, {});
     return computed && computed.content.length > 0 ? renderComputedTable(computed) : null;
   };
+  const own = (name: string) => ('measured' in item.fields && !places.has(name) ? shown(name) : null);
   return {
     findings,
     item: {
@@ -58,6 +58,7 @@ export function composeItem({binder, item, engine, pictures, marksLines = false}
       })),
       gauge: own('gauge'),
       size: own('size'),
+      attempts: shown('attempts'),
       photos: fieldPhotos(item).flatMap((request) => printedPhoto(request, pictures)),
       notes: (cited?.notes ?? []).map(sanitiseFragment),
       references: cited && cited.references.length > 0 ? listOf(cited.references) : null,

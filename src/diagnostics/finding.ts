@@ -33,6 +33,14 @@ export interface Finding {
   /** What could have stood there. */
   readonly expected?: readonly string[];
   readonly related?: readonly Related[];
+  /** What is not there yet, for a list of what is still to do. */
+  readonly lacks?: Lack;
+}
+
+/** So many things, in few words: 40 and `40 words`, 1 and `a citation for ssk`. */
+export interface Lack {
+  readonly count: number;
+  readonly inShort: string;
 }
 
 /** The start of a file, for findings about a file as a whole. */

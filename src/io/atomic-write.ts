@@ -15,6 +15,8 @@ export interface WritableFile {
 export interface WriteCalls {
   open(path: string, flags: string, mode?: number): Promise<WritableFile>;
   rename(from: string, to: string): Promise<void>;
+  /** A second name for a file; fails with `EEXIST` where anything stands already. */
+  link(from: string, to: string): Promise<void>;
   unlink(path: string): Promise<void>;
 }
 
@@ -27,9 +29,6 @@ const renamePauses = [10, 50, 150, 400];
 /**
  * Puts `content` at `target`, whose folder exists: whoever looks sees the old file or the whole new one, even when the
  * power fails. Throws `OperationalError` and leaves nothing behind. `name` is what messages call the file.
- *
- * The content goes to a new file beside the target first. Its name is random and it must not exist yet, so a link
- * planted there is never followed.
  */
 export async function atomicWrite(
   target: string,
@@ -37,6 +36,46 @@ export async function atomicWrite(
   name: string = target,
   calls: WriteCalls = nodeFiles,
 ): Promise<void> {
+  await writeAside(target, content, {name, calls}, async (aside) => {
+    await renameOver(aside, target, calls);
+    return {isDone: true, isAsideLeft: false};
+  });
+}
+
+/**
+ * As `atomicWrite`, for a new file. False, and nothing is changed, when anything stands at `target` already: a file, a
+ * folder, or a link, even one that leads nowhere.
+ */
+export function atomicCreate(
+  target: string,
+  content: string | Uint8Array,
+  name: string = target,
+  calls: WriteCalls = nodeFiles,
+): Promise<boolean> {
+  return writeAside(target, content, {name, calls}, async (aside) => {
+    try {
+      await calls.link(aside, target);
+      return {isDone: true, isAsideLeft: true};
+    } catch (error) {
+      const isTaken = errorCode(error) === 'EEXIST' || (await nodeFiles.lstat(target).catch(() => null));
+      if (isTaken) return {isDone: false, isAsideLeft: true};
+    }
+    // A memory stick may know no second names; then only a file that appears within this moment would be replaced.
+    await renameOver(aside, target, calls);
+    return {isDone: true, isAsideLeft: false};
+  });
+}
+
+/**
+ * Writes `content` to a new file beside `target` and lets `place` put it there. The name of that file is random and it
+ * must not exist yet, so a link planted there is never followed. Gives whether `target` now has the content.
+ */
+async function writeAside(
+  target: string,
+  content: string | Uint8Array,
+  {name, calls}: {readonly name: string; readonly calls: WriteCalls},
+  place: (aside: string) => Promise<{readonly isDone: boolean; readonly isAsideLeft: boolean}>,
+): Promise<boolean> {
   const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
   const folder = dirname(target);
   const aside = join(folder, `.swatchleaf-${randomBytes(12).toString('hex')}.tmp`);
@@ -48,9 +87,11 @@ export async function atomicWrite(
       await writeAll(file, bytes);
       await file.sync();
     });
-    await renameOver(aside, target, calls);
+    const {isDone, isAsideLeft} = await place(aside);
+    if (isAsideLeft) await calls.unlink(aside);
     asideExists = false;
     await syncFolder(folder, calls);
+    return isDone;
   } catch (error) {
     if (asideExists) await calls.unlink(aside).catch(() => {});
     throw explainFailure('write', name, error);
@@ -60,11 +101,16 @@ export async function atomicWrite(
 /** Removes what a killed run left in `folder` more than an hour before `now` (milliseconds since 1970). Never throws. */
 export async function sweepLeftovers(folder: string, now: number): Promise<void> {
   const names = await nodeFiles.readdir(folder).catch(() => []);
-  for (const name of names.filter((each) => asideName.test(each))) {
+  for (const name of names.filter(isAside)) {
     const path = join(folder, name);
     const facts = await nodeFiles.lstat(path).catch(() => null);
     if (facts?.isFile() && now - facts.mtimeMs > hour) await nodeFiles.unlink(path).catch(() => {});
   }
+}
+
+/** Whether a file of this name is being written at this moment, or was left half-written by a run that was killed. */
+export function isAside(name: string): boolean {
+  return asideName.test(name);
 }
 
 /** Closes the file whatever happens; the first error is the one that is told. */

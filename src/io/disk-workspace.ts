@@ -1,8 +1,8 @@
 import type {Dirent} from 'node:fs';
-import {mkdir, readdir, readFile, realpath, stat} from 'node:fs/promises';
+import {mkdir, readdir, readFile, realpath, stat, unlink} from 'node:fs/promises';
 import {dirname, join, sep} from 'node:path';
 import {OperationalError} from '../support/operational-error.ts';
-import {atomicWrite, sweepLeftovers} from './atomic-write.ts';
+import {atomicCreate, atomicWrite, sweepLeftovers} from './atomic-write.ts';
 import {errorCode, explainFailure} from './explain-failure.ts';
 import {isPassedOver} from './is-passed-over.ts';
 import {resolveInside} from './resolve-inside.ts';
@@ -34,6 +34,22 @@ export async function openDiskWorkspace(folder: string): Promise<Workspace> {
     }
   }
 
+  /** Where `path` is to be written; its folder is there afterwards. */
+  async function makeRoom(path: string): Promise<string> {
+    const target = await spelledOnDisk(root, path);
+    const parent = dirname(target);
+    try {
+      // The nearest folder that exists decides: what is made below it lies where it lies.
+      if (!isWithin(root, await nearestReal(parent))) throw new OutsideFolderError(path);
+      await mkdir(parent, {recursive: true});
+    } catch (error) {
+      throw explainFailure('write', path, error);
+    }
+    if (!swept.has(parent)) await sweepLeftovers(parent, Date.now());
+    swept.add(parent);
+    return target;
+  }
+
   return {
     async list(start) {
       try {
@@ -63,18 +79,21 @@ export async function openDiskWorkspace(folder: string): Promise<Workspace> {
       }
     },
     async write(path, content) {
-      const target = await spelledOnDisk(root, path);
-      const parent = dirname(target);
+      await atomicWrite(await makeRoom(path), content, path);
+    },
+    async create(path, content) {
+      return atomicCreate(await makeRoom(path), content, path);
+    },
+    async remove(path) {
       try {
-        // The nearest folder that exists decides: what is made below it lies where it lies.
-        if (!isWithin(root, await nearestReal(parent))) throw new OutsideFolderError(path);
-        await mkdir(parent, {recursive: true});
+        const target = await spelledOnDisk(root, path);
+        if (!isWithin(root, await nearestReal(dirname(target)))) throw new OutsideFolderError(path);
+        await unlink(target);
+        return true;
       } catch (error) {
-        throw explainFailure('write', path, error);
+        if (isAbsence(error)) return false;
+        throw explainFailure('remove', path, error);
       }
-      if (!swept.has(parent)) await sweepLeftovers(parent, Date.now());
-      swept.add(parent);
-      await atomicWrite(target, content, path);
     },
   };
 }

@@ -15,6 +15,10 @@ export function createMemoryWorkspace(
   const files = new Map<string, Uint8Array>();
   for (const [path, value] of Object.entries(content)) files.set(keyOf(path), bytesOf(value));
   const writes = new Map([...files.keys()].map((path) => [path, 0]));
+  const put = (path: string, value: string | Uint8Array) => {
+    files.set(keyOf(path), bytesOf(value));
+    writes.set(keyOf(path), (writes.get(keyOf(path)) ?? 0) + 1);
+  };
   return {
     files,
     async list(folder) {
@@ -36,8 +40,16 @@ export function createMemoryWorkspace(
       return count === undefined ? null : {stamp: String(count), changed: 0};
     },
     async write(path, value) {
-      files.set(keyOf(path), bytesOf(value));
-      writes.set(keyOf(path), (writes.get(keyOf(path)) ?? 0) + 1);
+      put(path, value);
+    },
+    async create(path, value) {
+      if (files.has(keyOf(path))) return false;
+      put(path, value);
+      return true;
+    },
+    async remove(path) {
+      writes.delete(keyOf(path));
+      return files.delete(keyOf(path));
     },
   };
 }

@@ -18,6 +18,10 @@ export interface Workspace {
   stamp(path: string): Promise<FileStamp | null>;
   /** Writes aside, then renames: the file is the old one or the new one, never a part. Throws `OperationalError`. */
   write(path: string, content: string | Uint8Array): Promise<void>;
+  /** As `write`, for a new file: false, and nothing is changed, when anything has that name already, be it a link that leads nowhere. */
+  create(path: string, content: string | Uint8Array): Promise<boolean>;
+  /** Removes a file that the program itself made. False when there is none. Throws `OperationalError`. */
+  remove(path: string): Promise<boolean>;
 }
 
 export interface FileStamp {

@@ -5,12 +5,13 @@ import type {LayoutInput} from './layout-input.ts';
 import {type PlannedSheet, plainPage, sheetAnchor, withBlankBacks} from './planned-sheet.ts';
 import type {PageCounts} from './printable.ts';
 import type {TabNumber} from './tab-place.ts';
+import {attemptsView, hasAttempts} from './view-models/attempts.ts';
 import {contentsView, dividerAnchor, frontAnchors, sectionList} from './view-models/contents.ts';
 import {placeholderView} from './view-models/placeholder.ts';
 import {referencesView} from './view-models/references.ts';
 import {titlePageView} from './view-models/title-page.ts';
 
-/** Every sheet of the binder in order: title, contents, each section behind its divider, references. */
+/** Every sheet of the binder in order: title, contents, each section behind its divider, references, appendices. */
 export function binderSheets(input: LayoutInput, counts: PageCounts): readonly PlannedSheet[] {
   const {settings, syllabus} = input.binder;
   const sheets = [
@@ -18,6 +19,7 @@ export function binderSheets(input: LayoutInput, counts: PageCounts): readonly P
     contentsSheet(input, counts),
     ...syllabus.sections.flatMap((section) => sectionSheets(input, section, counts)),
     ...(input.references.length === 0 ? [] : [referencesSheet(input)]),
+    ...(hasAttempts(input) ? [attemptsSheet(input)] : []),
   ];
   return settings.sides === 'duplex' ? withBlankBacks(sheets, counts) : sheets;
 }
@@ -54,6 +56,18 @@ function referencesSheet(input: LayoutInput): PlannedSheet {
     blank: false,
     layout: 'references',
     view: referencesView(input),
+    page: plainPage,
+  };
+}
+
+function attemptsSheet(input: LayoutInput): PlannedSheet {
+  return {
+    anchor: frontAnchors.attempts,
+    label: 'Attempts',
+    title: 'What was tried, and how it came out',
+    blank: false,
+    layout: 'attempts',
+    view: attemptsView(input),
     page: plainPage,
   };
 }

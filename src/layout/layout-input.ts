@@ -1,6 +1,7 @@
 import type {Finding} from '../diagnostics/finding.ts';
 import type {Binder} from '../model/binder.ts';
 import type {ComposedItem, ReferenceEntry} from '../model/composed.ts';
+import type {ItemDifference} from '../model/difference.ts';
 import type {Measurement} from '../model/schema/item-fields.ts';
 import type {FontFile} from './font-files.ts';
 
@@ -30,5 +31,7 @@ export interface LayoutInput {
    * The mean gauge of a measurement in words with its units, such as `19.7 sts and 27 rows over 10 cm`; null where
    * nothing was counted.
    */
+  /** What changed in an item since it was last sent, by id; only where an old version is kept. */
+  readonly differences?: ReadonlyMap<string, ItemDifference>;
   readonly gaugeInWords: (measured: Pick<Measurement, 'stitches' | 'rows'>) => string | null;
 }

@@ -35,7 +35,7 @@ export function pageRules(
     }
     const total = sheets.length === 1 ? 'counter(pages)' : totalOf(sheet, counts);
     const texts = {
-      head: headTexts(sheet, sheet.page, draft),
+      head: headTexts(sheet, sheet.page, errorsOn(sheet, {draft})),
       foot: footTexts(sheet, sheet.page, settings, `counter(${name}) " of " ${total}`),
     };
     rules.push(`@page ${name}{counter-increment:${name}}`);
@@ -44,6 +44,14 @@ export function pageRules(
     }
   });
   return rules.join('\n');
+}
+
+/** The errors that a sheet's leaves are marked with; 0 when they may be posted. */
+export function errorsOn(
+  {errors}: Pick<PlannedSheet, 'errors'>,
+  {draft}: Pick<LayoutInput, 'draft'>,
+): number {
+  return errors ?? draft?.errors ?? 0;
 }
 
 export function draftMark(errors: number): string {
@@ -73,13 +81,9 @@ interface MarginTexts {
   readonly foot: readonly [inner: string, outer: string];
 }
 
-function headTexts(
-  {title, label}: PlannedSheet,
-  {hasHead}: BoundPage,
-  draft: LayoutInput['draft'],
-): MarginTexts['head'] {
-  const mark = cssString(draft === null ? '' : draftMark(draft.errors));
-  const short = shortenForHead(title, draft === null ? 'alone' : 'besideMark');
+function headTexts({title, label}: PlannedSheet, {hasHead}: BoundPage, errors: number): MarginTexts['head'] {
+  const mark = cssString(errors === 0 ? '' : draftMark(errors));
+  const short = shortenForHead(title, errors === 0 ? 'alone' : 'besideMark');
   return hasHead ? [cssString(short), mark, cssString(label)] : ['""', mark, '""'];
 }
 

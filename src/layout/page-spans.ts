@@ -2,8 +2,8 @@ import {invariant} from '../support/invariant.ts';
 import type {Sheet} from './printable.ts';
 
 /** The pages of one sheet in a printed document, counted from 0; `end` is exclusive. */
-export interface PageSpan {
-  readonly sheet: Sheet;
+export interface PageSpan<S extends Sheet = Sheet> {
+  readonly sheet: S;
   readonly start: number;
   readonly end: number;
 }
@@ -12,11 +12,11 @@ export interface PageSpan {
  * Where each sheet begins and ends: every page from a sheet's start up to the next sheet's belongs to it.
  * `starts` are the pages, counted from 0, on which the anchors were found.
  */
-export function pageSpans(
-  sheets: readonly Sheet[],
+export function pageSpans<S extends Sheet>(
+  sheets: readonly S[],
   starts: ReadonlyMap<string, number>,
   pageCount: number,
-): readonly PageSpan[] {
+): readonly PageSpan<S>[] {
   const begins = sheets.map((sheet) => {
     const start = starts.get(sheet.anchor);
     invariant(start !== undefined, `the sheet ${sheet.anchor} was not found among the printed pages`);

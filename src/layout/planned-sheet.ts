@@ -8,6 +8,8 @@ export interface PlannedSheet extends Sheet {
   readonly view: object;
   /** A bound leaf has margins for rings and text; a cutting sheet is one drawing as large as the paper. */
   readonly page: BoundPage | 'cutting sheet';
+  /** The errors that its leaves are marked with; those of the whole binder when left out. */
+  readonly errors?: number;
 }
 
 export interface BoundPage {

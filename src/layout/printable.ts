@@ -15,8 +15,13 @@ export interface Sheet {
   readonly blank: boolean;
 }
 
+export interface RenderedSheet extends Sheet {
+  /** Whether its leaves are marked as a draft. */
+  readonly isDraft: boolean;
+}
+
 /** A rendered document and the sheets it consists of, in page order (blank backs included, with the label of the sheet they belong to). */
 export interface Printable {
   readonly html: string;
-  readonly sheets: readonly Sheet[];
+  readonly sheets: readonly RenderedSheet[];
 }

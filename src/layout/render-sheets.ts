@@ -1,7 +1,7 @@
 import {type DocumentParts, documentHtml} from './document.ts';
 import {createLayoutEngine} from './layout-engine.ts';
 import type {LayoutInput} from './layout-input.ts';
-import {pageRules} from './page-rules.ts';
+import {errorsOn, pageRules} from './page-rules.ts';
 import type {PlannedSheet} from './planned-sheet.ts';
 import type {PageCounts, Printable} from './printable.ts';
 
@@ -22,11 +22,12 @@ export function renderSheets(
 ): Printable {
   return {
     html: documentHtml(input, sheetParts(input, title, sheets, counts)),
-    sheets: sheets.map(({anchor, label, title: sheetTitle, blank}) => ({
-      anchor,
-      label,
-      title: sheetTitle,
-      blank,
+    sheets: sheets.map((sheet) => ({
+      anchor: sheet.anchor,
+      label: sheet.label,
+      title: sheet.title,
+      blank: sheet.blank,
+      isDraft: errorsOn(sheet, input) > 0,
     })),
   };
 }

@@ -25,6 +25,8 @@ export interface ComposedItem {
   readonly gauge: SafeHtml | null;
   /** The measured edges; null likewise. */
   readonly size: SafeHtml | null;
+  /** The table of attempts with their trend, for the appendix; null when none was recorded. */
+  readonly attempts: SafeHtml | null;
   readonly photos: readonly ComposedPhoto[];
   /** The notes of the note style, note 1 first; empty in other styles. */
   readonly notes: readonly SafeHtml[];

@@ -3,6 +3,7 @@ import type {CitationUse, Item} from './binder.ts';
 import type {Body} from './body.ts';
 import {readCitations} from './read-citations.ts';
 import type {ReadingFault} from './reading-rules.ts';
+import {isStubText} from './stub-text.ts';
 
 /** The citations in the fields of an item: under its techniques, and the source that a review is about. */
 export function frontMatterCitations(
@@ -13,6 +14,7 @@ export function frontMatterCitations(
   const faults: ReadingFault[] = [];
 
   function read(text: string, path: YamlPath, from: CitationUse['from'], technique: string | null): void {
+    if (isStubText(text)) return;
     const result = readCitations(text, (start, end) => places.within(path, start, end));
     for (const problem of result.problems) faults.push({rule: 'citation-form', ...problem});
     for (const {citation, whole, key} of result.citations) {

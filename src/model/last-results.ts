@@ -11,7 +11,7 @@ export function lastResults(binder: Binder): ReadonlyMap<string, LastResult> {
   const last = new Map<string, LastResult>();
   for (const assessment of [...binder.assessments].sort((a, b) => a.round - b.round)) {
     for (const [id, {result}] of Object.entries(assessment.results)) {
-      last.set(id, {assessment, result});
+      if (result !== 'open') last.set(id, {assessment, result});
     }
   }
   return last;

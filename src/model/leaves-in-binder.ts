@@ -10,6 +10,13 @@ export function leavesInBinder(entries: readonly LedgerEntry[]): ReadonlyMap<str
   return leaves;
 }
 
+/** The sheets, by what stands before the `·` of their leaf numbers, of which leaves lie in the paper binder that are no drafts. */
+export function sheetsInBinder(entries: readonly LedgerEntry[]): ReadonlySet<string> {
+  const drafts = new Map(entries.map(({leaf, draft}) => [leaf, draft === true]));
+  const leaves = [...leavesInBinder(entries).keys()].filter((leaf) => drafts.get(leaf) !== true);
+  return new Set(leaves.map(sheetOfLeaf));
+}
+
 /** What stands before the `·` of a leaf number: an item's id, or a word such as `Contents`. */
 export function sheetOfLeaf(leaf: string): string {
   return leaf.split(' · ')[0] ?? leaf;

@@ -1,6 +1,6 @@
 import type {Limits} from './schema/syllabus.ts';
 
-/** A requirement's own limits over those of its kind, each by itself: a changed `words.to` leaves `words.from` standing. */
+/** A requirement's own limits over those of its kind, each by itself: a changed `words.to` leaves `words.from` standing, and what is looked over by eye adds up. */
 export function resolveLimits(ofKind: Limits, own: Limits): Limits {
   return {
     ...ofKind,
@@ -11,7 +11,14 @@ export function resolveLimits(ofKind: Limits, own: Limits): Limits {
     ...merged('photos', ofKind, own),
     ...merged('gauge', ofKind, own),
     ...merged('evenness', ofKind, own),
+    ...together(ofKind, own),
   };
+}
+
+/** What is looked over for the kind is looked over for each of its requirements too. */
+function together(ofKind: Limits, own: Limits) {
+  const questions = [...(ofKind['self-check'] ?? []), ...(own['self-check'] ?? [])];
+  return questions.length > 0 ? {'self-check': [...new Set(questions)]} : {};
 }
 
 /** The limits that have parts. */

@@ -18,6 +18,8 @@ export interface PrintOptions {
    * 0.6 of the time and the pages are the same: enough to count them.
    */
   readonly tagged: boolean;
+  /** The pages to print, counted from 0 and in order; all of them when left out. They look as they do among the others. */
+  readonly pages?: readonly number[];
 }
 
 /** Nothing is fetched but what the document carries within itself, and nothing runs. */
@@ -65,7 +67,7 @@ async function print(page: PrintPage, job: PrintJob, options: PrintOptions): Pro
 async function printHere(
   page: PrintPage,
   {html, anchors}: PrintJob,
-  {tagged}: PrintOptions,
+  {tagged, pages}: PrintOptions,
 ): Promise<PrintedDocument> {
   await page.setContent(withPolicy(html), {timeout: 0});
   const fonts = await page.evaluate(loadFonts);
@@ -77,9 +79,10 @@ async function printHere(
     timeout: 0,
     outline: tagged,
     tagged,
+    ...(pages && {pageRanges: pages.map((each) => each + 1).join(',')}),
   });
   const pdf = open(bytes);
-  const starts = readStarts(pdf, anchors);
+  const starts = pages === undefined ? readStarts(pdf, anchors) : new Map<string, number>();
   if (tagged) troubles.push(...(await findForeignFonts(page, pdf, fonts, anchors)));
   return {pdf: bytes, pageCount: pageObjects(pdf).length, starts, troubles};
 }

@@ -141,8 +141,8 @@ function readPages(pdf: PdfFile, pages: readonly number[]): readonly PageFacts[]
   });
 }
 
-/** Labels that are a text of their own for one page; that is how `finishPdf` writes them. */
-function readLabels(pdf: PdfFile): ReadonlyMap<number, string> {
+/** By page, counted from 0: labels that are a text of their own for one page; that is how `finishPdf` writes them. */
+export function readLabels(pdf: PdfFile): ReadonlyMap<number, string> {
   const catalog = pdf.dictionary(pdf.trailer.get('/Root'));
   const numbers = pdf.array(pdf.dictionary(catalog.get('/PageLabels')).get('/Nums'));
   const labels = new Map<number, string>();

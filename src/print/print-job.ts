@@ -23,9 +23,17 @@ export interface PrintTrouble {
 export interface PrintedDocument {
   readonly pdf: Uint8Array;
   readonly pageCount: number;
-  /** The page, counted from 0, on which each anchor's element begins. */
+  /** The page, counted from 0, on which each anchor's element begins; empty when only some pages were printed. */
   readonly starts: ReadonlyMap<string, number>;
   readonly troubles: readonly PrintTrouble[];
+}
+
+/** What the finished file says of its leaves beyond what is drawn on them. */
+export interface LeafNotes {
+  /** The pages, counted from 0, that are marked as a draft. */
+  readonly drafts: readonly number[];
+  /** Leaf numbers that these leaves leave no room for: what lies in the binder under them goes. */
+  readonly gone: readonly string[];
 }
 
 /** What is written into the finished file. `labels` has one entry a page. */
@@ -35,6 +43,9 @@ export interface PdfDetails {
   readonly subject: string;
   readonly language: string;
   readonly labels: readonly string[];
+  /** How a viewer's print dialogue is set at first. */
+  readonly sides: 'single' | 'duplex';
+  readonly notes: LeafNotes;
   /** Year-month-day; stored as noon UTC so that two builds give the same bytes. */
   readonly date: string;
 }

@@ -32,16 +32,23 @@ export async function makeProfileFolder(): Promise<ProfileFolder> {
 }
 
 async function sweepProfiles(): Promise<void> {
+  // Another run may be sweeping too: whoever comes second finds nothing.
+  for (const path of await abandonedProfiles()) await rm(path, patiently).catch(() => {});
+}
+
+/** The profile folders of runs that were killed before they could remove them. Never throws. */
+export async function abandonedProfiles(): Promise<readonly string[]> {
   const names = await readdir(tmpdir()).catch(() => []);
+  const abandoned: string[] = [];
   for (const name of names) {
     const owner = profileName.exec(name)?.[1];
     if (owner === undefined || isAlive(Number(owner))) continue;
     const path = join(tmpdir(), name);
     const facts = await lstat(path).catch(() => null);
     const isOurs = facts?.isDirectory() && (process.getuid === undefined || facts.uid === process.getuid());
-    // Another run may be sweeping too: whoever comes second finds nothing.
-    if (isOurs) await rm(path, patiently).catch(() => {});
+    if (isOurs) abandoned.push(path);
   }
+  return abandoned;
 }
 
 function isAlive(processId: number): boolean {

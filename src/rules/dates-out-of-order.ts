@@ -1,9 +1,10 @@
 import type {Rule} from './define-rule.ts';
-import {datesOf, type WrittenDate} from './parts/dates-of.ts';
+import {attemptDates, datesOf, type WrittenDate} from './parts/dates-of.ts';
 import {scalarAt, valueAt} from './parts/field-place.ts';
 
 /**
- * An item was started before it was measured and finished, and measured before blocking before it was measured after.
+ * An item was started before it was measured and finished, and measured before blocking before it was measured after;
+ * its attempts stand in the order in which they were made.
  *
  * Why: dates that run backwards make an assessor doubt the whole record. Blocking may come before or after the day the
  * item was finished. A date in the future is the finding of `future-date` alone.
@@ -16,8 +17,10 @@ export const datesOutOfOrder: Rule = {
   severity: 'error',
   check(binder, report) {
     for (const item of binder.items) {
-      const dates = datesOf(item).filter(({date}) => date <= binder.today);
-      for (const {wrong, others} of contradictions(dates)) {
+      const isPast = ({date}: WrittenDate) => date <= binder.today;
+      const dates = datesOf(item).filter(isPast);
+      const attempts = attemptDates(item).filter(isPast);
+      for (const {wrong, others} of [...contradictions(dates), ...attemptsOutOfOrder(attempts)]) {
         const [other] = others;
         if (!other) continue;
         report({
@@ -39,6 +42,14 @@ export const datesOutOfOrder: Rule = {
 interface Contradiction {
   readonly wrong: WrittenDate;
   readonly others: readonly WrittenDate[];
+}
+
+/** An attempt is contradicted by the next one when that is of an earlier day. */
+function attemptsOutOfOrder(attempts: readonly WrittenDate[]): readonly Contradiction[] {
+  return attempts.flatMap((wrong, index) => {
+    const others = attempts.slice(index + 1, index + 2).filter(({date}) => date < wrong.date);
+    return others.length > 0 ? [{wrong, others}] : [];
+  });
 }
 
 /** A start that several dates contradict is taken to be the wrong one; otherwise the date that should come later is. */

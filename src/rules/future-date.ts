@@ -1,6 +1,6 @@
 import type {Source} from '../references/source.ts';
 import type {Rule} from './define-rule.ts';
-import {datesOf} from './parts/dates-of.ts';
+import {attemptDates, datesOf} from './parts/dates-of.ts';
 import {scalarAt, valueAt} from './parts/field-place.ts';
 
 const sourceDates = {issued: 'published', accessed: 'accessed'} as const;
@@ -20,7 +20,7 @@ export const futureDate: Rule = {
   check(binder, report) {
     const hint = 'Check the year; what has not happened yet has no date.';
     for (const item of binder.items) {
-      for (const {date, path, what} of datesOf(item)) {
+      for (const {date, path, what} of [...datesOf(item), ...attemptDates(item)]) {
         if (date <= binder.today) continue;
         const message = `\`${item.id}\` was ${what} on \`${date}\`, which is after today, \`${binder.today}\``;
         report({file: item.file, ...scalarAt(item.places, path, date), message, hint});
@@ -30,6 +30,12 @@ export const futureDate: Rule = {
       if (received <= binder.today) continue;
       const message = `the answer was received on \`${received}\`, which is after today, \`${binder.today}\``;
       report({file, ...scalarAt(places, ['received'], received), message, hint});
+    }
+    for (const [index, {leaf, done, on}] of binder.ledger.entries.entries()) {
+      if (on <= binder.today) continue;
+      const {file, places} = binder.ledger;
+      const message = `\`${leaf}\` was ${done} on \`${on}\`, which is after today, \`${binder.today}\``;
+      report({file, ...scalarAt(places, ['leaves', index, 'on'], on), message, hint});
     }
     for (const {source, file, places, path} of binder.library) {
       for (const field of ['issued', 'accessed'] as const) {

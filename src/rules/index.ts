@@ -1,3 +1,4 @@
+import {answerWithoutPosting} from './answer-without-posting.ts';
 import {brokenCrossReference} from './broken-cross-reference.ts';
 import {citationWithoutLocator} from './citation-without-locator.ts';
 import {coarsePhoto} from './coarse-photo.ts';
@@ -9,8 +10,12 @@ import {gaugeOutsideYarnWeight} from './gauge-outside-yarn-weight.ts';
 import {gaugeSpread} from './gauge-spread.ts';
 import {headingJump} from './heading-jump.ts';
 import {itemWithoutRequirement} from './item-without-requirement.ts';
+import {leafNeverPrinted} from './leaf-never-printed.ts';
+import {leafWithoutFingerprint} from './leaf-without-fingerprint.ts';
 import {missingField} from './missing-field.ts';
+import {missingPatternPart} from './missing-pattern-part.ts';
 import {missingPhoto} from './missing-photo.ts';
+import {openAnswer} from './open-answer.ts';
 import {patternWithoutRows} from './pattern-without-rows.ts';
 import {photoWithoutDescription} from './photo-without-description.ts';
 import {pieceTooSmall} from './piece-too-small.ts';
@@ -21,6 +26,8 @@ import {reworkBeforeAnswer} from './rework-before-answer.ts';
 import {reworkWithoutAnswer} from './rework-without-answer.ts';
 import {rowCount} from './row-count.ts';
 import {rowMultiple} from './row-multiple.ts';
+import {secondAnswer} from './second-answer.ts';
+import {sentItemGone} from './sent-item-gone.ts';
 import {sourceNeverCited} from './source-never-cited.ts';
 import {stubText} from './stub-text.ts';
 import {techniqueWithoutCitation} from './technique-without-citation.ts';
@@ -32,6 +39,7 @@ import {tooFewPhotos} from './too-few-photos.ts';
 import {tooFewWords} from './too-few-words.ts';
 import {tooManyWords} from './too-many-words.ts';
 import {unevenEdges} from './uneven-edges.ts';
+import {unexplainedAbbreviation} from './unexplained-abbreviation.ts';
 import {unfinishedItem} from './unfinished-item.ts';
 import {unknownNeedleSize} from './unknown-needle-size.ts';
 import {unknownRuleSetting} from './unknown-rule-setting.ts';
@@ -75,11 +83,13 @@ const laws: readonly Rule[] = [
   brokenCrossReference, // It would print as a gap.
   rawHtml, // It would not be printed as meant.
   patternWithoutRows, // Only written rows are counted and printed as instructions.
+  missingPatternPart, // What a pattern has besides its rows.
 
   // Written rows, in the order in which one fault hides the next.
   unreadRow, // What cannot be read cannot be counted.
   rowCount, // A row that does not add up is what most patterns come back for.
   rowMultiple, // Others work the stitch at another width.
+  unexplainedAbbreviation, // What the reader of the rows looks up.
   unreadChart, // A sign without a meaning would be a hole in the drawing.
 
   // Knitting.
@@ -101,7 +111,15 @@ const laws: readonly Rule[] = [
 
   // Rounds.
   reworkWithoutAnswer, // The resubmission page prints the answer beside the remark.
+  secondAnswer, // Which of two holds nobody can tell.
+  answerWithoutPosting, // A slip in the round would let an item pass unseen.
+  openAnswer, // The next round waits for it.
+  sentItemGone, // Its answer would be lost.
   reworkBeforeAnswer, // Rework without a remark has nothing to stand beside.
+
+  // The print ledger.
+  leafNeverPrinted, // An old leaf would stay in the binder.
+  leafWithoutFingerprint, // It is printed anew without need.
 ];
 
 /** Every rule. Ids are permanent: the id of a rule that is taken out stays here as a comment. */

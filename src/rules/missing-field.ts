@@ -33,6 +33,7 @@ export const missingField: Rule = {
             isTopThere && path.length > 1
               ? `Add \`${path.at(-1)}\` to \`${top}\`.`
               : `${isTopThere ? 'Fill' : 'Add'} \`${top}:\` in the front matter, above the second \`---\`.`,
+          lacks: {count: names.length, inShort: names.join(', ')},
           atMost,
         });
       }
@@ -64,8 +65,8 @@ function requiredFields(item: Item, binder: Binder): readonly string[] {
   );
 }
 
+/** A group or a list of which nothing is filled is empty too. */
 function isEmpty(value: unknown): boolean {
-  return (
-    value === undefined || value === null || value === '' || (Array.isArray(value) && value.length === 0)
-  );
+  if (value === undefined || value === null || value === '') return true;
+  return typeof value === 'object' && Object.values(value).every(isEmpty);
 }

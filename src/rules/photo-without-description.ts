@@ -29,6 +29,7 @@ export const photoWithoutDescription: Rule = {
               ? 'Write between the square brackets what the picture shows.'
               : `Write it as \`{file: ${written}, description: …}\` with what the picture shows.`,
           ...(actual === undefined ? {} : {actual}),
+          lacks: {count: 1, inShort: "a photo's description"},
           atMost,
         });
       }

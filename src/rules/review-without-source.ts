@@ -24,6 +24,7 @@ export const reviewWithoutSource: Rule = {
         ...scalarAt(item.places, ['requirement'], item.id),
         message: `\`${item.id}\` does not say which source it reviews`,
         hint: 'Write `reviews:` and the source\'s key between quotes, such as `reviews: "@key"`.',
+        lacks: {count: 1, inShort: 'the source reviewed'},
         atMost,
       });
     }

@@ -1,4 +1,3 @@
-import {proveForEveryMultiple} from '../knitting/rows/prove-for-every-multiple.ts';
 import type {Rule} from './define-rule.ts';
 import {blockFault, rowBlocks} from './parts/row-blocks.ts';
 
@@ -16,11 +15,8 @@ export const rowMultiple: Rule = {
   severity: 'error',
   check(binder, report) {
     for (const block of rowBlocks(binder)) {
-      const {pattern, problems} = block.read;
-      if (pattern.header.multiple === null || problems.length > 0) continue;
-      if (block.proved().problems.length > 0) continue;
-      const failure = proveForEveryMultiple(pattern).firstFailure;
-      if (failure) report(blockFault(block, failure.problem));
+      const problem = block.lawProblem();
+      if (problem) report(blockFault(block, problem));
     }
   },
 };

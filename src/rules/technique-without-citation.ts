@@ -23,6 +23,7 @@ export const techniqueWithoutCitation: Rule = {
           ...scalarAt(item.places, ['techniques', index, 'name'], name),
           message: `the technique \`${name}\` lacks \`${plural(missing, 'citation')}\` of its own`,
           hint: 'Add `cite:` with the source and page, such as `cite: "@key, p. 57"`.',
+          lacks: {count: missing, inShort: `${plural(missing, 'citation')} for ${name}`},
           atMost,
         });
       }

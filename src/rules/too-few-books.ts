@@ -28,6 +28,7 @@ export const tooFewBooks: Rule = {
         ...scalarAt(item.places, ['requirement'], item.id),
         message: `\`${item.id}\` cites \`${plural(asked - missingBooks, 'book')}\`; the syllabus asks for \`${asked}\``,
         hint: `Cite ${plural(missingBooks, 'more book')}, such as \`[@key, p. 57]\`.`,
+        lacks: {count: missingBooks, inShort: plural(missingBooks, 'book to cite', 'books to cite')},
         atMost,
       });
     }

@@ -26,6 +26,7 @@ export const tooFewCitations: Rule = {
         ...scalarAt(item.places, ['requirement'], item.id),
         message: `\`${item.id}\` cites \`${plural(sources, 'source')}\`; the syllabus asks for \`${sources + missingSources}\``,
         hint: `Cite ${plural(missingSources, 'more source')}${amongThem(missingSources, missingBooks)}, such as \`[@key, p. 57]\`.`,
+        lacks: {count: missingSources, inShort: plural(missingSources, 'citation')},
         atMost,
       });
     }

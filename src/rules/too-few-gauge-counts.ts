@@ -33,6 +33,10 @@ export const tooFewGaugeCounts: Rule = {
             : scalarAt(item.places, ['requirement'], item.id)),
           message: `\`${item.id}\` was not measured ${missing.length > 0 ? englishList(missing) : 'at all'}`,
           hint: `Add an entry to \`measured\`, with stitches and rows each counted at ${plural(places, 'place')}.`,
+          lacks: {
+            count: Math.max(1, missing.length) * 2 * places,
+            inShort: missing.length > 0 ? `gauge ${englishList(missing)}` : 'gauge',
+          },
           atMost,
         });
       }
@@ -45,6 +49,7 @@ export const tooFewGaugeCounts: Rule = {
           place: valueAt(item.places, path),
           message: `\`${item.id}\` has \`${plural(counts.length, 'count')}\` of ${what} ${when}; the syllabus asks for \`${places}\``,
           hint: `Count the ${what} at ${plural(short, 'more place')}.`,
+          lacks: {count: short, inShort: `${what} at ${plural(short, 'more place')}`},
           atMost,
         });
       }

@@ -29,6 +29,7 @@ export const tooFewPhotos: Rule = {
           : scalarAt(item.places, ['requirement'], item.id)),
         message: `\`${item.id}\` has \`${plural(asked - missing, 'photo')}\`; the syllabus asks for \`${asked}\``,
         hint: `Add ${plural(missing, asked === missing ? 'photo' : 'more photo')} under \`photos\`.`,
+        lacks: {count: missing, inShort: plural(missing, 'photo')},
         atMost,
       });
     }

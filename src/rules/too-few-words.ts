@@ -28,6 +28,7 @@ export const tooFewWords: Rule = {
         place: textStart(item),
         message: `\`${item.id}\` has \`${plural(words, 'word')}\`; the syllabus asks for at least \`${from}\``,
         hint: `Write at least ${plural(from - words, 'word')} more.`,
+        lacks: {count: from - words, inShort: plural(from - words, 'word')},
         atMost,
       });
     }

@@ -42,6 +42,10 @@ export const unmeasuredSize: Rule = {
             : scalarAt(item.places, ['requirement'], item.id)),
         message: `\`${item.id}\` states no length for ${englishList(missing.map((edge) => `\`${edge}\``))}`,
         hint: 'Lay the piece flat, measure along the edge and write it under `size`.',
+        lacks: {
+          count: missing.length,
+          inShort: `${englishList(missing)} ${missing.length === 1 ? 'edge' : 'edges'}`,
+        },
         atMost,
       });
     }

@@ -81,7 +81,7 @@ export function gaugeLines<U extends CountUnit>(
 }
 
 /** `20, 20.5 and 20 sts over 10 cm`; counts over another length follow behind a semicolon. */
-function countsText(counts: readonly GaugeCount[], short: string): string {
+export function countsText(counts: readonly GaugeCount[], short: string): string {
   if (counts.length === 0) return notCounted;
   const groups = new Map<string, string[]>();
   for (const {count, over} of counts) {

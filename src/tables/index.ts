@@ -1,5 +1,6 @@
 import {type Binder, type Item, itemsById} from '../model/binder.ts';
 import type {ComputedTable, TableLookup} from '../model/computed-table.ts';
+import {attemptsTable} from './attempts-table.ts';
 import {bodyTable} from './body-table.ts';
 import {castOnTable} from './cast-on-table.ts';
 import {chartTable} from './chart-table.ts';
@@ -7,9 +8,11 @@ import {colourChartTable} from './colour-chart-table.ts';
 import {curveTable} from './curve-table.ts';
 import {notComputed, type Table} from './define-table.ts';
 import {fabricTable} from './fabric-table.ts';
+import {finishedSizeTable} from './finished-size-table.ts';
 import {gaugeTable} from './gauge-table.ts';
 import {heelTable} from './heel-table.ts';
 import {joinTable} from './join-table.ts';
+import {keyTable} from './key-table.ts';
 import {noSuchItem} from './no-such-item.ts';
 import {pickUpTable} from './pick-up-table.ts';
 import {pieceTable} from './piece-table.ts';
@@ -27,6 +30,7 @@ import {yarnWeightTable} from './yarn-weight-table.ts';
 export const tables: readonly Table[] = [
   gaugeTable, // Counting is what every swatch begins with.
   sizeTable, // The edges of the same swatch.
+  attemptsTable, // The same piece, worked again and again.
   yarnWeightTable, // Compares the gauge with the yarn's label, so it stands behind the gauge.
   bodyTable, // A garment begins with a measure of the body.
   castOnTable, // That measure becomes stitches.
@@ -40,8 +44,10 @@ export const tables: readonly Table[] = [
   pieceTable, // A whole piece, in which all of these meet.
   widthMatchTable, // Cables within a piece, from two gauges.
   sizesTable, // The same piece in several sizes.
+  finishedSizeTable, // What each of them measures.
   yarnTable, // How much yarn all of it takes.
   yarnCountTable, // What yarn that is.
+  keyTable, // What the rows' abbreviations mean.
   chartTable, // The rows themselves, drawn.
   colourChartTable, // Charts that change colour.
   fabricTable, // What those rows make.

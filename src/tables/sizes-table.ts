@@ -4,6 +4,7 @@ import {type Result, success} from '../support/result.ts';
 import {arithmeticFigure, type FigureLine} from './arithmetic-figure.ts';
 import {unreadable} from './attribute-readers.ts';
 import {arithmeticTable, required} from './attributes.ts';
+import {sizeNumbers} from './size-numbers.ts';
 
 /** `::sizes`: the counts of several sizes, and the one that breaks the step of the others. */
 export const sizesTable = arithmeticTable({
@@ -53,18 +54,16 @@ function sizedWords([first, ...others]: readonly number[]): string {
 
 /** `92 (106, 120, 134)`, rows apart by `;`; at least two sizes. */
 function sizedCounts(text: string): Result<readonly (readonly number[])[]> {
-  const rows: number[][] = [];
+  const rows: (readonly number[])[] = [];
   for (const written of text.split(';')) {
-    const {first, others} =
-      /^\s*(?<first>\d{1,5})\s*\(\s*(?<others>\d{1,5}(?:\s*[,:]\s*\d{1,5})*)\s*\)\s*$/.exec(written)
-        ?.groups ?? {};
-    if (first === undefined || others === undefined) {
+    const counts = sizeNumbers(written);
+    if (!counts.ok || counts.value.length < 2) {
       return unreadable(
         `\`${written.trim()}\` is not a count in several sizes`,
         `Write the sizes up to ${mostCounted} as \`92 (106, 120, 134)\`, rows apart by \`;\`.`,
       );
     }
-    rows.push([first, ...others.split(/[,:]/)].map(Number));
+    rows.push(counts.value);
   }
   return success(rows);
 }

@@ -12,6 +12,7 @@ const outputs = [
   'build/check-report.html',
   'build/check-report.pdf',
   'build/packing-list.pdf',
+  'build/self-check.pdf',
   'build/tags.pdf',
 ];
 

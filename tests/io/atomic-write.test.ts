@@ -1,9 +1,19 @@
-import {mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync} from 'node:fs';
+import {
+  lstatSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import * as nodeFiles from 'node:fs/promises';
 import {tmpdir} from 'node:os';
 import {basename, join} from 'node:path';
 import {afterEach, beforeEach, describe, expect, test} from 'vitest';
-import {atomicWrite, type WritableFile, type WriteCalls} from '../../src/io/atomic-write.ts';
+import {atomicCreate, atomicWrite, type WritableFile, type WriteCalls} from '../../src/io/atomic-write.ts';
 import {OperationalError} from '../../src/support/operational-error.ts';
 
 let folder = '';
@@ -43,6 +53,10 @@ function watched(before: (call: string) => void): WriteCalls {
     async rename(from, to) {
       before('rename');
       await nodeFiles.rename(from, to);
+    },
+    async link(from, to) {
+      before('link');
+      await nodeFiles.link(from, to);
     },
     async unlink(path) {
       await nodeFiles.unlink(path);
@@ -180,4 +194,53 @@ test('an empty file, and one of several megabytes', async () => {
   const big = new Uint8Array(5_000_000).fill(7);
   await atomicWrite(target, big);
   expect(readFileSync(target).equals(Buffer.from(big))).toBe(true);
+});
+
+describe('a file that must be new', () => {
+  const names = () => readdirSync(folder).sort();
+
+  test('is written whole where nothing stands, and nothing is left beside it', async () => {
+    const path = join(folder, 'new.md');
+    expect(await atomicCreate(path, fresh)).toBe(true);
+    expect(readFileSync(path, 'utf8')).toBe(fresh);
+    expect(names()).toEqual(['binder.pdf', 'new.md']);
+  });
+
+  test.each<[string, (path: string) => void]>([
+    ['a file', (path) => writeFileSync(path, 'mine')],
+    ['an empty file', (path) => writeFileSync(path, '')],
+    ['a folder', (path) => mkdirSync(path)],
+    ['a link to a file', (path) => symlinkSync(target, path)],
+    ['a link that leads nowhere', (path) => symlinkSync(join(folder, 'nowhere'), path)],
+  ])('is not written where %s stands, on a disk with and without hard links', async (_, plant) => {
+    const path = join(folder, 'taken.md');
+    plant(path);
+    const without = watched((call) => {
+      if (call === 'link') throw failure('EPERM');
+    });
+    for (const calls of [watched(() => {}), without]) {
+      const before = lstatSync(path);
+      expect(await atomicCreate(path, fresh, 'taken.md', calls)).toBe(false);
+      expect(lstatSync(path)).toEqual(before);
+    }
+    expect(names()).toEqual(['binder.pdf', 'taken.md']);
+    expect(readFileSync(target, 'utf8')).toBe(old);
+  });
+
+  test('is written on a disk without hard links too', async () => {
+    const path = join(folder, 'new.md');
+    const calls = watched((call) => {
+      if (call === 'link') throw failure('ENOTSUP');
+    });
+    expect(await atomicCreate(path, fresh, 'new.md', calls)).toBe(true);
+    expect(readFileSync(path, 'utf8')).toBe(fresh);
+    expect(names()).toEqual(['binder.pdf', 'new.md']);
+  });
+
+  test('of two runs that make the same file at once, one makes it', async () => {
+    const path = join(folder, 'new.md');
+    const made = await Promise.all(['a', 'b', 'c', 'd'].map((text) => atomicCreate(path, text)));
+    expect(made.filter(Boolean)).toHaveLength(1);
+    expect(readFileSync(path, 'utf8')).toBe('abcd'[made.indexOf(true)]);
+  });
 });

@@ -121,6 +121,25 @@ describe.each(kinds)('a workspace %s', (_, open) => {
     expect(await workspace.readText('content/a.md')).toBe('naïve');
   });
 
+  test('removes a file, and says whether there was one', async () => {
+    const workspace = await open();
+    await workspace.write('build/changed ü.pdf', 'old');
+    expect(await workspace.remove('build/changed ü.pdf')).toBe(true);
+    expect(await workspace.readText('build/changed ü.pdf')).toBeNull();
+    expect(await workspace.remove('build/changed ü.pdf')).toBe(false);
+    expect(await workspace.remove('nowhere/at/all.pdf')).toBe(false);
+  });
+
+  test('makes a new file, and leaves one that is there as it is', async () => {
+    const workspace = await open();
+    expect(await workspace.create('content/new/c.md', 'c')).toBe(true);
+    expect(await workspace.readText('content/new/c.md')).toBe('c');
+    expect(await workspace.create('content/a.md', 'other')).toBe(false);
+    expect(await workspace.create(`content/swatches/${composed}`, 'other')).toBe(false);
+    expect(await workspace.readText('content/a.md')).toBe('a');
+    expect(await workspace.readText(`content/swatches/${composed}`)).toBe('green');
+  });
+
   test.each([
     '../secret.md',
     'content/../../secret.md',
@@ -135,6 +154,8 @@ describe.each(kinds)('a workspace %s', (_, open) => {
     await expect(workspace.readText(path)).rejects.toThrow(OutsideFolderError);
     await expect(workspace.readBytes(path)).rejects.toThrow(OutsideFolderError);
     await expect(workspace.write(path, 'x')).rejects.toThrow(OutsideFolderError);
+    await expect(workspace.remove(path)).rejects.toThrow(OutsideFolderError);
+    await expect(workspace.create(path, 'x')).rejects.toThrow(OutsideFolderError);
     await expect(workspace.list(path)).rejects.toThrow(OutsideFolderError);
   });
 
@@ -167,7 +188,9 @@ describe('links', () => {
     await expect(workspace.list('content/swatches')).rejects.toThrow(OutsideFolderError);
     await expect(workspace.readText('content/swatches/secret.md')).rejects.toThrow(OutsideFolderError);
     await expect(workspace.write('content/swatches/new.md', 'x')).rejects.toThrow(OutsideFolderError);
+    await expect(workspace.remove('content/swatches/secret.md')).rejects.toThrow(OutsideFolderError);
     await expect(workspace.write('content/swatches/deep/er/new.md', 'x')).rejects.toThrow(OutsideFolderError);
+    await expect(workspace.create('content/swatches/new.md', 'x')).rejects.toThrow(OutsideFolderError);
     expect(readdirSync(join(scratch, 'outside'))).toEqual(['secret.md']);
   });
 

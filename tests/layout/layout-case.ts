@@ -6,10 +6,14 @@ import {fileStart} from '../../src/diagnostics/finding.ts';
 import type {LayoutInput} from '../../src/layout/layout-input.ts';
 import type {PageCounts, Printable} from '../../src/layout/printable.ts';
 import {renderBinder} from '../../src/layout/render-binder.ts';
+import {renderChangedSlip} from '../../src/layout/render-changed-slip.ts';
 import {renderCheckReport} from '../../src/layout/render-check-report.ts';
+import {renderLeaves} from '../../src/layout/render-leaves.ts';
 import {renderLetter} from '../../src/layout/render-letter.ts';
 import {renderPackingList} from '../../src/layout/render-packing-list.ts';
 import {renderReprint} from '../../src/layout/render-reprint.ts';
+import {renderSelfCheck} from '../../src/layout/render-self-check.ts';
+import {renderStatus} from '../../src/layout/render-status.ts';
 import {renderTags} from '../../src/layout/render-tags.ts';
 import type {Item, Requirement} from '../../src/model/binder.ts';
 import type {ComposedItem, ComposedPhoto, SafeHtml} from '../../src/model/composed.ts';
@@ -20,7 +24,15 @@ import {type SampleItem, sampleBinder} from '../support/sample-binder.ts';
 
 /** What a case's `case.yaml` may say; everything but `document` may be left out. */
 interface CaseFile {
-  readonly document: 'binder' | 'tags' | 'letter' | 'packing-list' | 'check-report' | 'reprint';
+  readonly document:
+    | 'binder'
+    | 'leaves'
+    | 'tags'
+    | 'letter'
+    | 'packing-list'
+    | 'check-report'
+    | 'reprint'
+    | 'changed-slip';
   readonly settings?: object;
   readonly sections?: readonly object[];
   readonly items?: readonly CaseItem[];
@@ -33,6 +45,10 @@ interface CaseFile {
   readonly findings?: readonly Partial<Finding>[];
   readonly draft?: number;
   readonly counts?: Readonly<Record<string, number>>;
+  /** For leaves: the errors of each sheet, by its name. */
+  readonly errors?: Readonly<Record<string, number>>;
+  /** For the slip: leaf numbers. */
+  readonly changes?: {readonly 'take-out': readonly string[]; readonly 'put-in': readonly string[]};
   /** The ids of the items to print again. */
   readonly reprint?: readonly string[];
   /** The anchors of the sheets whose HTML is compared; all when left out. */
@@ -47,7 +63,9 @@ interface CaseItem {
   readonly citations?: readonly string[];
   readonly 'begins-with-heading'?: boolean;
   /** What the composition would have made of it. */
-  readonly composed?: Partial<Record<'body' | 'gauge' | 'size' | 'references' | 'reviewed', string>> & {
+  readonly composed?: Partial<
+    Record<'body' | 'gauge' | 'size' | 'attempts' | 'references' | 'reviewed', string>
+  > & {
     readonly techniques?: readonly {
       readonly name: string;
       readonly citations?: string;
@@ -143,11 +161,20 @@ function render(file: CaseFile, input: LayoutInput): Printable {
   const counts: PageCounts = file.counts ? new Map(Object.entries(file.counts)) : null;
   const rendered = {
     binder: () => renderBinder(input, counts),
+    leaves: () => renderLeaves(input, new Map(Object.entries(file.errors ?? {})), counts),
     tags: () => renderTags(input),
     letter: () => renderLetter(input, counts),
     'packing-list': () => renderPackingList(input, counts),
     'check-report': () => renderCheckReport(input),
+    status: () => renderStatus(input),
+    'self-check': () => renderSelfCheck(input),
     reprint: () => renderReprint(input, file.reprint ?? [], counts),
+    'changed-slip': () =>
+      renderChangedSlip(input, renderBinder(input, counts).sheets, {
+        takeOut: file.changes?.['take-out'] ?? [],
+        putIn: file.changes?.['put-in'] ?? [],
+        gone: [],
+      }),
   }[file.document]();
   if (rendered === null) throw new Error(`the case has nothing to print as ${file.document}`);
   return rendered;
@@ -211,7 +238,17 @@ function caseItem(item: CaseItem, requirements: readonly Requirement[]): Item {
 }
 
 function composedItem({composed = {}}: CaseItem, item: Item): ComposedItem {
-  const {body, gauge, size, references, reviewed, techniques = [], photos = [], notes = []} = composed;
+  const {
+    body,
+    gauge,
+    size,
+    attempts,
+    references,
+    reviewed,
+    techniques = [],
+    photos = [],
+    notes = [],
+  } = composed;
   return {
     item,
     body: safe(body ?? '<p>Text of the item.</p>'),
@@ -222,6 +259,7 @@ function composedItem({composed = {}}: CaseItem, item: Item): ComposedItem {
     })),
     gauge: gauge === undefined ? null : safe(gauge),
     size: size === undefined ? null : safe(size),
+    attempts: attempts === undefined ? null : safe(attempts),
     photos,
     notes: notes.map(safe),
     references: references === undefined ? null : safe(references),

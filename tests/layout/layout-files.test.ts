@@ -12,6 +12,7 @@ const htmlSlots = [
   'partials/prose.hbs: prose.html',
   'partials/references.hbs: references',
   'partials/techniques.hbs: citations',
+  'sheets/attempts.hbs: html',
   'sheets/project.hbs: gauge',
   'sheets/project.hbs: size',
   'sheets/references.hbs: html',

@@ -23,6 +23,8 @@ const details: PdfDetails = {
   subject: 'FG-2-0417 \\ “Garment Techniques”',
   language: 'en-GB',
   date: '2026-09-28',
+  sides: 'single',
+  notes: {drafts: [], gone: []},
   labels: ['Contents · 1 of 1', 'S-01 · 1 of 1', 'S-02 (draft) · 1 of 1'],
 };
 

@@ -4,10 +4,12 @@ import {parse} from 'yaml';
 import type {Finding} from '../../src/diagnostics/finding.ts';
 import {sortFindings} from '../../src/diagnostics/sort-findings.ts';
 import {createMemoryWorkspace} from '../../src/io/memory-workspace.ts';
-import type {PhotoFacts} from '../../src/model/binder.ts';
+import type {Binder, PhotoFacts} from '../../src/model/binder.ts';
 import {assemble, check, load} from '../../src/pipeline.ts';
 
 export interface CheckedCase {
+  /** Null when there is none for want of settings or a syllabus. */
+  readonly binder: Binder | null;
   readonly findings: readonly Finding[];
   /** What each file holds, as it was given to the workspace. */
   readonly textOf: (file: string) => string | null;
@@ -45,6 +47,7 @@ export async function checkCase(
   });
   const {binder, findings} = assemble(loaded, today(folders));
   return {
+    binder,
     findings: binder ? check(binder) : sortFindings(findings),
     textOf: (file) => texts[file] ?? null,
   };

@@ -1,14 +1,49 @@
-import {type CommandWords, textOption} from '../command.ts';
+import {UsageError} from '../../support/usage-error.ts';
+import {type CommandWords, listOption, textOption} from '../command.ts';
 import {browserOption, folderArgument} from './folder-argument.ts';
+import {splitSheets} from './split-sheets.ts';
 
 export const build: CommandWords = {
   name: 'build',
   summary: 'check, then print binder, tags, letter, packing list and check report into `build`',
   arguments: [folderArgument],
-  options: [browserOption],
-  examples: ['swatchleaf build', 'swatchleaf build my-binder'],
+  options: [
+    {
+      spelling: '--changed',
+      says: 'print also, as one file, the leaves that differ from those recorded by `printed`, and a slip that says what to take out and put in',
+    },
+    {
+      spelling: '--only <sheets...>',
+      says: 'print nothing but these, with their tags: ids such as S-07, or Title, Contents, References; the folder may follow',
+    },
+    {
+      spelling: '--section <name>',
+      says: 'print nothing but one section and its divider, with their tags: its title or the text on its tab',
+    },
+    browserOption,
+  ],
+  examples: [
+    'swatchleaf build',
+    'swatchleaf build my-binder',
+    'swatchleaf build --only S-07',
+    'swatchleaf build --section Swatches my-binder',
+    'swatchleaf build --changed',
+  ],
   async run(typed, around) {
+    const named = splitSheets(listOption(typed, 'only'));
+    const section = textOption(typed, 'section');
+    const changed = typed.options.changed === true;
+    if (typed.options.only !== undefined && named.sheets.length === 0)
+      throw new UsageError('name what to print after `--only`, such as `--only S-07`');
+    if (changed && (named.sheets.length > 0 || section !== null))
+      throw new UsageError(
+        '`--changed` looks through the whole binder, so it goes with neither `--only` nor `--section`; leave out the one or the other',
+      );
+    const [folder = named.folder ?? '.'] = typed.words;
+    if (named.folder !== null && typed.words.length > 0)
+      throw new UsageError(`\`${named.folder}\` and \`${folder}\` cannot both be the binder folder`);
     const {runBuild} = await import('../build.ts');
-    return runBuild(typed.words[0] ?? '.', around, {browser: textOption(typed, 'browser')});
+    const browser = textOption(typed, 'browser');
+    return runBuild(folder, around, {browser, changed, only: named.sheets, section});
   },
 };

@@ -14,7 +14,11 @@ export interface Reading {
   /** The pattern's own abbreviations, which are looked up first. */
   readonly ownPhrases: PhraseTree<Meaning>;
   readonly ownNames: readonly string[];
+  /** Those of them whose definition is faulty, so that rows with them cannot be counted. */
+  readonly unsure: ReadonlySet<string>;
   readonly makeOneIsOver: boolean;
+  /** Yarns that the block has named so far, besides the customary names. */
+  readonly colours: Set<string>;
   /** How many tokens were looked at, some more than once: the measure of the work done. */
   visited: number;
 }
@@ -30,6 +34,8 @@ export class Cursor {
   isWholeRead = true;
   /** The groups of this row that were worked into one stitch, the last few. */
   readonly intos: IntoStep[] = [];
+  /** The yarn that is in use, by the name that the row gives it. */
+  colour: string | null = null;
 
   constructor(reading: Reading, at: number, to: number) {
     this.reading = reading;

@@ -12,6 +12,8 @@ function addDoubts(steps: readonly Step[], doubts: Set<Doubt>): void {
     if (step.kind === 'bind off' && step.extent.kind !== 'to end') doubts.add('bind-off loop');
     if (step.kind === 'work' && step.isDoubtful) doubts.add('yarn forward');
     if ('extent' in step && step.extent.kind === 'more' && step.extent.isPlain) doubts.add('repeat times');
+    if (step.kind === 'either') doubts.add(step.doubt);
     if ('steps' in step) addDoubts(step.steps, doubts);
+    if ('ways' in step) for (const way of step.ways) addDoubts(way, doubts);
   }
 }

@@ -18,6 +18,8 @@ export interface Token {
   readonly startsLine: boolean;
   /** White space stands before it. */
   readonly isApart: boolean;
+  /** `then` stands before it: something new begins. */
+  readonly isAfterThen: boolean;
 }
 
 /** Counts above this are no knitting; a larger number is read as this one, so that sums stay exact. */
@@ -25,12 +27,13 @@ export const largestNumber = 1_000_000;
 
 type Word = Pick<Token, 'kind' | 'text' | 'value' | 'values'>;
 
-/** Never fails: every character that is neither space nor a word without meaning belongs to exactly one token. */
+/** Never fails: every character that is neither space, quotation mark nor a word without meaning is of one token. */
 export function lexRow(text: string): Token[] {
   const tokens: Token[] = [];
   const words = new Map<string, Word | null>();
   let startsLine = true;
   let isApart = true;
+  let isAfterThen = false;
   for (let start = 0; start < text.length; ) {
     const code = text.charCodeAt(start);
     if (isSpace(code)) {
@@ -57,9 +60,10 @@ export function lexRow(text: string): Token[] {
     }
     if (word) {
       const {kind, text: normal, value, values} = word;
-      push(text, tokens, {kind, text: normal, value, values, start, end, startsLine, isApart});
+      push(text, tokens, {kind, text: normal, value, values, start, end, startsLine, isApart, isAfterThen});
       startsLine = false;
     }
+    isAfterThen = word === null && (isAfterThen || written.toLowerCase() === 'then');
     isApart = word === null;
     start = end;
   }
@@ -79,12 +83,13 @@ const innerStops = /(?<=\p{L})\.(?=\p{L})/gu;
 const initials = /\p{L}(?:\.\p{L}(?![\p{L}\d]))+/uy;
 /** Words that old and British books cut short with a stop, in their normal spelling. */
 const shortened = new Set(
-  'k p sl st tog rep inc dec next alternate begin continue remain pattern yarn fwd round row yd ins m psso tbl yrn yfwd yon wl wfwd patt cont'.split(
-    ' ',
-  ),
+  (
+    'k p sl st tog rep inc dec next alternate begin continue remain pattern yarn fwd round row yd ins m psso tbl yrn ' +
+    'yfwd yon wl wfwd patt cont w t n f d b l s over last marker needle'
+  ).split(' '),
 );
 /** Of these a number behind the stop is how many; behind others, such as `sts. 20`, it begins something new. */
-const counted = new Set(['k', 'p', 'sl', 'm', 'inc', 'dec', 'next']);
+const counted = new Set(['k', 'p', 'sl', 'm', 'inc', 'dec', 'next', 'n', 'd', 'over']);
 const marks = new Set(['\u2020', '\u2021', '\u00a7', '#']);
 const dashes = new Set(['\u2012', '\u2013', '\u2014', '\u2015', '\u2212']);
 
@@ -125,16 +130,26 @@ function isStopOfAbbreviation(text: string, before: Token | undefined, end: numb
   if (before?.kind !== 'word' || !shortened.has(before.text) || before.end !== end - 1) return false;
   if (!/^(?:\p{L}{1,5}|\p{L}(?:\.\p{L})+)$/u.test(text.slice(before.start, before.end))) return false;
   if (fullWords.has(text.slice(before.start, before.end).toLowerCase())) return false;
-  const behind = /^[ \t\u00a0]*(\S?)/u.exec(text.slice(end, end + 8))?.[1] ?? '';
-  if (/\d/.test(behind)) return counted.has(before.text);
-  return behind !== '' && /[\p{Ll},;)\]]/u.test(behind);
+  const behind = /^[ \t\u00a0]*(\S*)/u.exec(text.slice(end, end + 12))?.[1] ?? '';
+  if (/^\d/.test(behind)) return counted.has(before.text) && !/^\d+(?:st|nd|rd|th|d)\b/.test(behind);
+  return /^[\p{Ll},;)\]]/u.test(behind);
 }
 
-const fullWords = new Set('knit purl slip next round row pearl seam'.split(' '));
+const fullWords = new Set(
+  'knit purl slip next round row pearl seam over last pass yarn wool make'.split(' '),
+);
 
+/** Quotation marks around a name, as in `marker "A"`, say no more than space. */
 function isSpace(code: number): boolean {
   return (
-    code <= 32 || code === 0xa0 || (code >= 0x2000 && code <= 0x200b) || code === 0x202f || code === 0xfeff
+    code <= 32 ||
+    code === 34 ||
+    code === 0x201c ||
+    code === 0x201d ||
+    code === 0xa0 ||
+    (code >= 0x2000 && code <= 0x200b) ||
+    code === 0x202f ||
+    code === 0xfeff
   );
 }
 
@@ -188,27 +203,47 @@ function numberOf(kind: 'number' | 'ordinal', written: number): Word {
   return {kind, text: `${value}`, value, values: kind === 'number' ? [value] : []};
 }
 
-/** Joins `twenty` and `four`, and a number with the sizes behind it, into one token. */
+/** Joins the words of one number, and a number with the sizes behind it, into one token. */
 function push(text: string, tokens: Token[], token: Token): void {
-  const before = tokens.at(-1);
-  if (isUnitOf(text, before, token)) {
-    const value = before.value + token.value;
-    tokens[tokens.length - 1] = {
-      ...before,
-      ...numberOf(token.kind === 'ordinal' ? 'ordinal' : 'number', value),
-      end: token.end,
-    };
+  const joined = joinWords(text, tokens, token);
+  if (joined) {
+    tokens.splice(tokens.length - joined.takes, joined.takes, joined.token);
     return;
   }
   tokens.push(token);
   if (token.text === ')' || token.text === ']') joinSizes(tokens);
 }
 
-function isUnitOf(text: string, before: Token | undefined, unit: Token): before is Token {
-  if (before?.kind !== 'number' || before.value % 10 !== 0 || before.value < 20 || before.value > 90)
-    return false;
-  if (unit.value < 1 || unit.value > 9 || (unit.kind !== 'number' && unit.kind !== 'ordinal')) return false;
-  return !isDigit(text.charCodeAt(before.start)) && !isDigit(text.charCodeAt(unit.start));
+/** `twenty` and `four`, `two` and `hundred`, `a` and `hundred`, `hundred and` and `four`: the tokens it takes up. */
+function joinWords(
+  text: string,
+  tokens: readonly Token[],
+  token: Token,
+): {token: Token; takes: number} | null {
+  const isWritten = (other: Token | undefined): other is Token =>
+    (other?.kind === 'number' || other?.kind === 'ordinal') && !isDigit(text.charCodeAt(other.start));
+  if (!isWritten(token)) return null;
+  const isAnd = tokens.at(-1)?.text === '&';
+  const before = tokens.at(isAnd ? -2 : -1);
+  if (!before) return null;
+  const value = joinedValue(before, token, isWritten(before), isAnd);
+  if (value === null) return null;
+  const word = numberOf(token.kind === 'ordinal' ? 'ordinal' : 'number', value);
+  return {token: {...before, ...word, end: token.end}, takes: isAnd ? 2 : 1};
+}
+
+function joinedValue(before: Token, token: Token, isNumber: boolean, isAnd: boolean): number | null {
+  const {value} = token;
+  if (value === 100 && !isAnd) {
+    if (before.text === 'a') return 100;
+    return isNumber && before.value < 10 ? before.value * 100 : null;
+  }
+  if (!isNumber || before.kind !== 'number') return null;
+  if (before.value >= 100 && before.value % 100 === 0 && before.value < 1_000 && value < 100) {
+    return before.value + value;
+  }
+  const isTens = before.value % 10 === 0 && before.value >= 20 && before.value <= 90;
+  return isTens && !isAnd && value >= 1 && value <= 9 ? before.value + value : null;
 }
 
 /** More sizes than any pattern has; bounds how far back a closing bracket looks. */

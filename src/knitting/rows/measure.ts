@@ -7,6 +7,9 @@ export interface Measure {
   readonly makes: number;
 }
 
+/** The ways of reading that change what a step uses. */
+export type MeasuredReadings = Pick<SettledReadings, 'bind-off loop' | 'yarn forward' | 'repeat times'>;
+
 const nothing: Measure = {uses: 0, makes: 0};
 
 /**
@@ -15,11 +18,11 @@ const nothing: Measure = {uses: 0, makes: 0};
  */
 export class Measurer {
   readonly size: number;
-  readonly readings: SettledReadings;
+  readonly readings: MeasuredReadings;
   private readonly known = new Map<readonly Step[], Measure | null>();
   private readonly tails = new Map<readonly Step[], readonly (number | null)[]>();
 
-  constructor(size: number, readings: SettledReadings) {
+  constructor(size: number, readings: MeasuredReadings) {
     this.size = size;
     this.readings = readings;
   }
@@ -66,6 +69,8 @@ export class Measurer {
           ? {uses: times, makes: 0}
           : null;
       }
+      case 'either':
+        return this.passage(step.ways[0]);
       case 'marker':
       case 'turn':
       case 'evenly':

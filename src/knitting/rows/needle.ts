@@ -40,6 +40,14 @@ export function rounded({left, right, leftMarks, rightMarks}: Needles): Needles 
   return {left: total, right: none, leftMarks: [...marks, ...leftMarks], rightMarks: []};
 }
 
+/** As many stitches as that before the next row; the markers stay where they are from the far end. */
+export function withTotal(needles: Needles, total: LinearForm): Needles {
+  const {left, leftMarks} = needles;
+  return isSame(totalOf(needles), total) && isSame(left, total)
+    ? needles
+    : {left: total, right: none, leftMarks, rightMarks: []};
+}
+
 /** A mark laid at the working end of the right needle; of more than `most` the oldest is forgotten. */
 export function withMark(needles: Needles, mark: Mark, most: number): Needles {
   const {rightMarks} = needles;
@@ -53,7 +61,7 @@ export function worked(needles: Needles, used: LinearForm, made: LinearForm, law
   const right = plus(needles.right, made);
   if (needles.leftMarks.length === 0 || isSame(used, none)) return {...needles, left, right};
   const stays = (mark: Mark) => law.signOf(minus(left, mark.at)) >= 0;
-  const passed = needles.leftMarks.filter((mark) => mark.kind === 'marker' && !stays(mark));
+  const passed = needles.leftMarks.filter((mark) => isCarried(mark) && !stays(mark));
   const isOneToOne = isSame(used, made);
   const moved = passed.map((mark) => ({
     ...mark,
@@ -65,6 +73,11 @@ export function worked(needles: Needles, used: LinearForm, made: LinearForm, law
     leftMarks: needles.leftMarks.filter(stays),
     rightMarks: [...needles.rightMarks, ...moved],
   };
+}
+
+/** A marker is slipped on, and the beginning of a round stays where it is; a turn or a gap is done with when passed. */
+function isCarried({kind}: Mark): boolean {
+  return kind === 'marker' || kind === 'round start';
 }
 
 export function isSameNeedles(a: Needles, b: Needles): boolean {

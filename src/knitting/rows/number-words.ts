@@ -41,6 +41,7 @@ export const cardinals: ReadonlyMap<string, number> = new Map([
 export const ordinals: ReadonlyMap<string, number> = new Map([
   ...ones.map(([, word], index): [string, number] => [word, index + 1]),
   ...tens.map(([, word], index): [string, number] => [word, (index + 2) * 10]),
+  ['hundredth', 100],
 ]);
 
 /** `once`, `twice`, `thrice`. */

@@ -13,11 +13,18 @@ const known: Readonly<Record<string, Stitch>> = {
   '2 p': s2pp,
 };
 
-/** Gathers what was worked since the slip (or the yarn over) into one step that loses `over` stitches again. */
-export function passOver(cursor: Cursor, list: StepList, over: number, from: number): void {
+/**
+ * Gathers what was worked since the slip (or the yarn over) into one step that loses `over` stitches again. `said` is
+ * one, or as many as were slipped where the text speaks of stitches.
+ */
+export function passOver(cursor: Cursor, list: StepList, how: number | 'said', from: number): void {
   const {steps} = list;
-  const start = passedFrom(steps, over);
+  const isMany =
+    how === 'said' &&
+    /\b(?:both|all|them|st(?:itche)?s)\s+(?:back\s+)?over/i.test(cursor.written(cursor.spanFrom(from)));
+  const start = passedFrom(steps, how === 'said' ? 1 : how);
   const first = steps[start];
+  const over = how !== 'said' ? how : isMany && first?.kind === 'work' ? Math.max(1, countOf(first)) : 1;
   if (first?.kind !== 'work') {
     const span = cursor.spanFrom(from);
     cursor.complain(

@@ -21,21 +21,37 @@ const otherPhrases: readonly VocabularyLine[] = [
     yarn round needle, turn yarn over needle, turn yarn round, turn yarn round needle so as to bring
     it in front again, turn yarn round needle as to bring it in front again, turn yarn round needle
     (as) to bring it in front (again), pass yarn round needle, pass yarn over needle, pass yarn
-    over, take yarn over needle, throw yarn over, cast over, cast yarn over, bring yarn over needle,
+    over, take yarn over needle, throw yarn over (needle), cast over, cast yarn over (needle), bring yarn over needle,
     bring yarn over, bring yarn round needle, bring yarn fwd & round needle, bring yarn fwd over
     needle, yarn fwd & round needle, yarn fwd over needle, yarn fwd round needle, yfwd round needle,
     over needle, t o, tto, raise, raise 1`,
   ),
   says(
+    {says: 'overs', times: 1},
+    'tho, t t o, yarn o, yarn over 1, put over, make 1 (,) by pass yarn round (needle)',
+  ),
+  says(
     {says: 'overs', times: 'number'},
-    'yo #, y # rn, y # on, over #, # yo, # over, make #, make # st, o #, yrn #, m #',
+    `
+    yo #, y # rn, y # on, over #, # yo, # over, # overs, make #, make # st, o #, yrn #, m #, tho #,
+    yarn # time round|around|over (needle), bring|turn|pass|take|throw|cast yarn # time round|around|over (needle)`,
+  ),
+  says(
+    {says: 'overs', times: 2},
+    `
+    yarn twice round|around|over (needle), bring|turn|pass|take|throw|cast yarn twice round|around|over (needle),
+    double over, double yo, a double over|yo`,
+  ),
+  says(
+    {says: 'overs', times: 3},
+    'yarn thrice round|around|over (needle), bring|turn|pass|take|throw yarn thrice round|around|over (needle)',
   ),
   says(
     {says: 'yarn forward'},
     `
     yf, yfwd, yfd, yft, wf, wfwd, wfd, yarn fwd, bring yarn fwd, bring yarn in front, yarn to front,
-    yarn in front, bring yarn to front, tf, wool fwd, take yarn fwd, pass yarn fwd, bring yarn to
-    front of work, ytf, fwd`,
+    yarn in front, bring yarn to front, tf, wool fwd, take|pass|throw|cast|turn yarn fwd, bring yarn to
+    front of work, ytf, fwd, w fwd, w f, yarn f, t f, bring fwd, yarn before, bring yarn before`,
   ),
   says(
     {says: 'yarn', to: 'back'},
@@ -52,22 +68,16 @@ const otherPhrases: readonly VocabularyLine[] = [
     once as if to k, sl # as if to k 2 tog`,
   ),
   says(
-    {says: 'pass over', over: 1},
+    {says: 'pass over', over: 'said'},
     `
-    psso, p 1 sso, pass sl st over k|p st|1, pass sl st over last|next st, pass sl st over (it|k|st|1), pass sl 1 over (it|k), pass sl st over k st, pass sl
-    over, pass sl loop over (it), pass it over, pass sl st over st|loop k|made, pass (it) over k
-    (st|1), pass first st over (second), bring sl st over (it), bring sl 1 over, sl sl st over, lift
-    sl st over, sl first st over, pass over, pass sl st over both, pass sl st over # (st|k), pass sl
-    st over tog, pass sl st over it`,
-  ),
-  says(
-    {says: 'pass over', over: 2},
-    `
-    pass both sl st over, pass both over, pass both sl st over k st, pass sl st over them`,
+    psso (both|them|tog), pass yo over (last|next) (2|#) (k|p) (st), p s s o, p s s over, p 1 sso,
+    pass|lift|bring|take|sl|throw|bo|pull (both|all) sl (st|1|loop) (back) over (it|them|both|all) (last|next|1|#) (k|p|made) (st|1|loop|ones) (tog),
+    pass|lift|bring|take|sl|bo (it|1|them) over (it|them|both) (last|next|1|#) (k|p|made) (st|1|loop|ones) (tog),
+    pass|lift|bring|take|sl|bo 1 st over (second) (last|next|#) (k) (st), pass both over, pass sl|1 1 over (it|them)`,
   ),
   says({says: 'pass over', over: 'number'}, 'p # sso, pass # sl st over, pass sl # over'),
 
-  says({says: 'bind off'}, 'bo, bo off, cast off, cast of, bo of'),
+  says({says: 'bind off'}, 'bo, bo off, cast off, cast of, bo of, cast or bo off'),
   says({says: 'cast on'}, 'co, cast on, caston, cable cast on, backward loop cast on'),
   says({says: 'pick up'}, 'pick up & k, pick up, pu, pu & k, pick up & p, puk'),
   says(
@@ -92,7 +102,7 @@ const otherPhrases: readonly VocabularyLine[] = [
     in establish pattern, work in establish rib, in rib, work in rib, rib, rib as establish, work
     rib, work in rib as establish, work in rib pattern, moss st, work in moss st, in moss st, seed
     st, work in seed st, work, work across, pattern as establish, work row|round # (of|from) chart|pattern (a|b|c|d),
-    work chart (row|round) (#), work chart a|b|c|d, work row|round # (of) chart a|b|c|d`,
+    work wrap|next|1 st (tog) with its wrap, work wrap st, work chart (row|round) (#), work chart a|b|c|d, work row|round # (of) chart a|b|c|d`,
   ),
   asSet(
     stitches.asTheyFace,
@@ -124,24 +134,25 @@ const otherPhrases: readonly VocabularyLine[] = [
   says(
     {says: 'at edges', change: 'increase', where: 'both'},
     `
-    inc (1) (st) (at|in) each end (of) (row), inc (1) (st) (at|in) both ends (of) (row), inc (1) (st) (at|in) begin & end (of) (row), inc 1 st at
+    inc (1) (st) (once) (at|in|on) each|both end|ends|side|sides (of) (row), inc (1) (st) (once) (at|in) begin & end (of) (row), inc 1 st at
     each side, inc 1 at each side`,
   ),
   says(
     {says: 'at edges', change: 'decrease', where: 'both'},
     `
-    dec (1) (st) (at|in) each end (of) (row), dec (1) (st) (at|in) both ends (of) (row), dec (1) (st) (at|in) begin & end (of) (row), dec 1 st at
-    each side, k 2 tog at each end (of) (row), n at each end, n both ends`,
+    dec (1) (st) (once) (at|in|on) each|both end|ends|side|sides (of) (row), dec (1) (st) (once) (at|in) begin & end (of) (row), dec 1 st at
+    each side, k 2 tog at each|both end|ends (of) (row), k 2 tog at begin & end (of) (row),
+    n (once) (at) each|both end|ends (of) (row), n at begin & end (of) (row)`,
   ),
   says({says: 'at edges', change: 'increase', where: 'start'}, 'inc (1) (st) (at|in) begin (of) (row)'),
   says(
     {says: 'at edges', change: 'decrease', where: 'start'},
-    'dec (1) (st) (at|in) begin (of) (row), n at begin (of) (row)',
+    'dec (1) (st) (at|in) begin (of) (row), n at begin (of) (row), k 2 tog at begin (of) (row)',
   ),
   says({says: 'at edges', change: 'increase', where: 'end'}, 'inc (1) (st) (at|in) end (of) (row)'),
   says(
     {says: 'at edges', change: 'decrease', where: 'end'},
-    'dec (1) (st) (at|in) end (of) (row), n at end (of) (row)',
+    'dec (1) (st) (at|in) end (of) (row), n at end (of) (row), k 2 tog at end (of) (row)',
   ),
   says(
     {says: 'at edges', change: 'make', where: 'start'},
@@ -177,16 +188,18 @@ const otherPhrases: readonly VocabularyLine[] = [
     `
     sl # (st) on|onto|to|in (to) (a) cn, sl|pass|place|take # (st) on|onto|to (to) (a)
     third|spare|another|extra|cable needle, sl next # (st) on|onto|to (a) cn, sl|pass next # (st)
-    on|onto|to (to) (a) third|spare|another|extra|cable needle, place # (st) on|onto (a) cn`,
+    on|onto|to (to) (a) third|spare|another|extra|cable needle, place|put|bring (next) # (st) on|onto (a) cn,
+    place|put|bring (next) # (st) on|onto (a) third|cable needle`,
   ),
   says(
     {says: 'nothing'},
     `
-    join, join (a) second|another|new (ball) (of) (yarn), join yarn, work wrap (tog) (with) (st) (they) (wrap), work wrap st,
-    work ds as 1 (st), work double st as 1 (st), work (on) these st (only), leave remain (#) st unworked, leave|leaving remain st, join in round, join for working in round, join work in round, be careful not to twist,
+    join, join (a) second|another|new (ball) (of) (yarn), join yarn, work wrap (tog) (with) (st) (they) (wrap),
+    pick up wrap, pick up wrap & k|p|work it|them tog with (wrap) st, pick up wrap & k|p|work it|them tog with (wrap) st (they) (wrap),
+    work ds as 1 (st), work double st as 1 (st), work (on) these st (only), leave remain (#) st unworked, leave|leaving remain st, leave remainder (unworked), join in round, join for working in round, join work in round, be careful not to twist,
     being careful not to twist, being careful not to twist st, ending with (a) (ws|rs) row, in
-    front, as to bring it in front (again), keep pattern straight, mc|cc, change to mc|cc|a|b|c|d,
-    with|using|in|join|to mc|cc|a|b|c|d, wrap next|1 st, wrap st, with|using|in|join colour a|b|c|d, main|contrast colour`,
+    front, as to bring it in front (again), keep pattern straight, wrap next|1 st, wrap st,
+    twist yarn (tog|round|around) (at|on) (back|ws) (of) (work), cross yarn (at) (back) (of) (work)`,
   ),
 ];
 

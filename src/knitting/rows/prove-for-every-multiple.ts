@@ -5,7 +5,9 @@ import {constant, type LinearForm} from './linear-form.ts';
 import {readingsToTry, type SettledReadings} from './readings.ts';
 import {type OrderedRow, orderRows} from './row-order.ts';
 import type {WrittenPattern} from './row-syntax.ts';
-import {type WorkedPattern, workPattern} from './work-pattern.ts';
+import {settlePassages} from './settle-passages.ts';
+import {workPattern} from './work-pattern.ts';
+import type {WorkedPattern} from './worked-row.ts';
 
 /** The counts of one row on `each` · n + `fixed` stitches, n pattern repeats. */
 export interface RowLaw {
@@ -44,16 +46,18 @@ export function proveForEveryMultiple(pattern: WrittenPattern, size = 0): Multip
   let best: Solved | null = null;
   let visited = 0;
   for (const readings of readingsToTry(pattern.header.readings, findDoubts(pattern))) {
-    const solved = solve(rows, base, size, readings);
+    const settled = settlePassages(pattern, readings);
+    const solved = solve(settled === pattern ? rows : orderRows(settled).rows, base, size, readings);
     visited += solved.visited;
     if (!best || isBetter(solved, best)) best = solved;
     if (best.worked && best.every === 1) break;
   }
   if (!best) return {multiple: stated, isFound: false, holds: null, firstFailure: null, rows: [], visited};
-  return stated ? report(rows, best, base, size, visited) : found(best, visited);
+  return stated ? report(best, base, size, visited) : found(best, visited);
 }
 
 interface Solved {
+  readonly ordered: readonly OrderedRow[];
   readonly readings: SettledReadings;
   readonly every: number;
   readonly rest: number;
@@ -89,14 +93,14 @@ function solve(
       const worked = workPattern(rows, start, {law, size, readings, isPlanned: false});
       visited += worked.visited;
       const isSound = worked.problems.length === 0;
-      return {readings, every, rest, from: law.from, worked: isSound ? worked : null, visited};
+      return {ordered: rows, readings, every, rest, from: law.from, worked: isSound ? worked : null, visited};
     } catch (error) {
       if (!(error instanceof OnlyWhen)) throw error;
       rest += every * error.rest;
       every *= error.every;
     }
   }
-  return {readings, every, rest, from: 0, worked: null, visited};
+  return {ordered: rows, readings, every, rest, from: 0, worked: null, visited};
 }
 
 function found({worked, every, rest, from}: Solved, visited: number): MultipleProof {
@@ -111,13 +115,7 @@ function found({worked, every, rest, from}: Solved, visited: number): MultiplePr
   };
 }
 
-function report(
-  rows: readonly OrderedRow[],
-  solved: Solved,
-  base: Base,
-  size: number,
-  visited: number,
-): MultipleProof {
+function report(solved: Solved, base: Base, size: number, visited: number): MultipleProof {
   const {worked, every, rest, from} = solved;
   const first = every * from + rest;
   const holds = worked ? {from: first, every, rest} : null;
@@ -126,13 +124,13 @@ function report(
     multiple: {of: base.of, plus: base.plus},
     isFound: false,
     holds,
-    firstFailure: isLawForAll ? null : firstFailure(rows, solved, base, size),
+    firstFailure: isLawForAll ? null : firstFailure(solved, base, size),
     rows: worked ? lawsOf(worked) : [],
     visited,
   };
 }
 
-function firstFailure(rows: readonly OrderedRow[], {readings}: Solved, {of, plus}: Base, size: number) {
+function firstFailure({ordered: rows, readings}: Solved, {of, plus}: Base, size: number) {
   for (let n = 1; n <= mostTried; n++) {
     const stitches = of * n + plus;
     const worked = workPattern(rows, constant(stitches), {law: plainLaw, size, readings, isPlanned: false});

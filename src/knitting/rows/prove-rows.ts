@@ -8,7 +8,9 @@ import {sizeCountOf} from './read-rows.ts';
 import {readingsToTry, type SettledReadings, waysToRead} from './readings.ts';
 import {type OrderedRow, orderRows} from './row-order.ts';
 import type {Doubt, WrittenPattern, WrittenRow} from './row-syntax.ts';
-import {type WorkedPattern, type WorkedRow, workPattern} from './work-pattern.ts';
+import {settlePassages} from './settle-passages.ts';
+import {workPattern} from './work-pattern.ts';
+import type {WorkedPattern, WorkedRow} from './worked-row.ts';
 
 /** The counts of one row in one size. In − used + made = out. */
 export interface ProvedRow {
@@ -59,7 +61,9 @@ export function proveRows(pattern: WrittenPattern, {isPlanned = false} = {}): Pr
   let best: Attempt | null = null;
   let visited = 0;
   for (const readings of tries) {
-    const attempt = attemptAll(pattern, rows, start, readings, isPlanned);
+    const settled = settlePassages(pattern, readings);
+    const ordered = settled === pattern ? rows : orderRows(settled).rows;
+    const attempt = attemptAll(settled, ordered, start, readings, isPlanned);
     visited += attempt.visited;
     if (!best || attempt.problems.length === 0) best = attempt;
     if (attempt.problems.length === 0) break;
@@ -150,7 +154,7 @@ function withoutEcho(problems: readonly Problem[]): Problem[] {
 }
 
 /** The stitches to begin with, per size; null when nothing says. */
-function startOf({header}: WrittenPattern): readonly number[] | null {
+export function startOf({header}: WrittenPattern): readonly number[] | null {
   if (header.start) return header.start.values;
   return header.multiple ? [header.multiple.of * 2 + header.multiple.plus] : null;
 }
@@ -192,6 +196,14 @@ const readingWords: {readonly [D in Doubt]: Readonly<Record<SettledReadings[D], 
     more: '`rep from * 3 times` is worked 3 times after the first',
     'in all': '`rep from * 3 times` is worked 3 times in all',
   },
+  'passage times': {
+    passage: 'a number of times behind a comma is of the whole passage',
+    'last stitch': 'a number of times behind a comma is of the last stitch before it',
+  },
+  'last repeat': {
+    replaced: 'what the last repeat ends with stands for its last stitches',
+    'cut short': 'the last repeat stops with what it is said to end with',
+  },
 };
 
 /** Only what was not the customary reading, and the rows decided, is worth a note. */
@@ -211,6 +223,8 @@ function describeReadings(
   note('bind-off loop');
   note('yarn forward');
   note('repeat times');
+  note('passage times');
+  note('last repeat');
   return words;
 }
 

@@ -28,5 +28,6 @@ export function readBindOffSentence(cursor: Cursor): RowLabel | null {
     sideSpan: null,
     says: null,
     isPaired: false,
+    colour: null,
   };
 }

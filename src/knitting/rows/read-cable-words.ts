@@ -3,7 +3,7 @@ import type {Cursor} from './cursor.ts';
 import type {Step, WorkStep} from './row-syntax.ts';
 import {StepList} from './step-list.ts';
 import type {Stitch} from './stitch.ts';
-import {makeStitch} from './stitch-makers.ts';
+import {makeUntoldCrossing} from './stitch-makers.ts';
 
 /**
  * Reads a crossing told in words: `sl 2 to cn and hold in front, k2, k2 from cn`, or in the old books `slip three on a
@@ -79,13 +79,8 @@ function crossing(steps: readonly Step[], held: number, side: 'front' | 'back'):
   }
   if (side === 'back' && isPassedKnit) return makeCrossing([passed, held], 'right', last.surface === 'purl');
   const width = held + passed;
-  return makeStitch(
-    {
-      american: `cross ${width}`,
-      words: `slip ${held} to the cable needle, hold at the ${side}, cross ${width} stitches`,
-    },
-    {uses: width, makes: width, kind: 'crossing', face: {shape: 'own', from: width, into: width}},
-  );
+  const words = `slip ${held} to the cable needle, hold at the ${side}, cross ${width} stitches`;
+  return makeUntoldCrossing(width, words);
 }
 
 function plainRun(step: Step): {count: number; surface: 'knit' | 'purl'} | null {

@@ -1,37 +1,63 @@
+import {colourWords} from './colour-words.ts';
 import type {Cursor} from './cursor.ts';
+import {addPhrase, longestPhrase, makePhraseTree} from './phrase-tree.ts';
 import type {StatedCount} from './row-syntax.ts';
 
-const openings = ['break', 'cut', 'fasten', 'secure', 'weave', 'sew'];
+const yarn = ['yarn', 'a', 'b', 'c', 'd', ...colourWords].join('|');
+/** How a clause about the end of the yarn begins, in the notation of `phrase-tree.ts`. */
+const openings = [
+  `break|cut (off) ${yarn}`,
+  `break|cut ${yarn} off`,
+  'break off',
+  'fasten (off)',
+  'secure (end|yarn|tail)',
+  'weave in',
+  'sew (in|up) (end|tail)',
+  'leave|leaving (a) (#|long) (cm|in|inch|inches) tail|end|length',
+  `pass|run|take|bring|pull|sew (a) (${yarn}|end|tail|it|needle) through`,
+  'pass|run|take|bring|pull|sew (end|tail) (of) yarn through',
+  `yarn (${yarn}|end|tail|it) through`,
+  'pass|pull (it|up|yarn) (up) tight|tightly|firmly|securely',
+  'pass up',
+  'gather up|tightly',
+  'close opening|hole|top',
+];
+const tree = makePhraseTree<true>();
+for (const phrase of openings) addPhrase(tree, phrase, true);
 
-/** Words by which a sentence that begins so is about the end of the yarn, and not about stitches. */
-const ends = ['through', 'off', 'tail', 'end', 'ends', 'tight', 'tightly', 'securely'];
+/** Behind `through` these say that a stitch is worked through its loop. */
+const loopWords = ['back', 'backs', 'their', 'front'];
 
 /**
- * Steps over `Break yarn and draw through remaining 8 sts.`, `Cut yarn, thread through rem 8 sts and fasten off.` The
- * count that it names is one that the row states. False, and nothing read, when something else begins here.
+ * Steps over `Break yarn and draw through remaining 8 sts`, `fasten off`, `cut yarn, thread through rem sts`. The count
+ * that it names is one that the row states. Null, and nothing read, when something else begins here; otherwise whether
+ * the yarn goes through the stitches, so that they come off the needle.
  */
-export function readClosing(cursor: Cursor, stated: StatedCount[]): boolean {
-  if (!openings.includes(cursor.peek()?.text ?? '')) return false;
-  const from = cursor.at;
-  let isAboutEnd = false;
-  let count: StatedCount | null = null;
-  for (let token = cursor.peek(); token && token.text !== '.'; token = cursor.peek()) {
-    if (ends.includes(token.text)) isAboutEnd = true;
-    if (token.text === 'remain' && cursor.peek(1)?.kind === 'number') {
-      cursor.at += 1;
-      const number = cursor.peek();
-      if (number) {
-        const {values} = cursor.sizedAt(cursor.at);
-        const span = {start: number.start, end: number.end};
-        count = {kind: 'total', count: {values, span}, span};
-      }
+export function readClosing(
+  cursor: Cursor,
+  stated: StatedCount[],
+): {readonly isDrawnThrough: boolean} | null {
+  const {tokens} = cursor.reading;
+  const match = longestPhrase(tree, tokens, cursor.at, cursor.to);
+  if (!match) return null;
+  const isDrawnThrough = tokens[match.next - 1]?.text === 'through';
+  if (isDrawnThrough && loopWords.includes(tokens[match.next]?.text ?? '')) return null;
+  cursor.at = match.next;
+  while (isInClause(cursor)) {
+    const token = cursor.peek();
+    const isCount = token?.kind === 'number' && /^(?:st|loop|remain)$/.test(cursor.peek(1)?.text ?? '');
+    if (isCount && isDrawnThrough) {
+      const span = {start: token.start, end: token.end};
+      stated.push({kind: 'total', count: {values: cursor.sizedAt(cursor.at).values, span}, span});
     }
     cursor.at += 1;
   }
-  if (!isAboutEnd) {
-    cursor.at = from;
-    return false;
-  }
-  if (count) stated.push(count);
-  return true;
+  return {isDrawnThrough};
+}
+
+/** Up to the next stop, or the next clause that is about the yarn again. */
+function isInClause(cursor: Cursor): boolean {
+  const token = cursor.peek();
+  if (!token || /^[.,;)\]—]$/.test(token.text) || token.startsLine) return false;
+  return !(token.text === '&');
 }

@@ -7,7 +7,20 @@ type Says =
   | 'to last'
   | 'times'
   | 'more'
-  | {readonly landmark: Landmark; readonly distance: 'none' | 'before' | 'past'};
+  | {readonly landmark: Landmark; readonly distance: Distance};
+
+type Distance = 'none' | 'before' | 'past';
+
+const whichMarker = 'first|next|second|last|1|each|side|centre|center|gusset|raglan|thumb|heel|shoulder';
+
+/** What stands before the name of a landmark. */
+const leads: readonly (readonly [Distance, string])[] = [
+  ['none', 'to|until|before'],
+  ['none', 'up to'],
+  ['before', 'to|until # (st) before|from (last)'],
+  ['before', 'to|until within # (st) of'],
+  ['past', 'to|until # (st) past|beyond|after'],
+];
 
 /** How far or how often, in the notation of `phrase-tree.ts`. `#` is the number of stitches or of times. */
 const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
@@ -15,8 +28,6 @@ const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
     'to end',
     [
       'to|until end (of) (this) (row|round|needle|work|side)',
-      'to|until begin of round',
-      'to|until bor',
       'across (to) (end) (row|round)',
       'all (st) (across)',
       'all (a) round|around|along|over',
@@ -29,6 +40,11 @@ const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
       'those leave|remain (at) (end)',
       'st leave|remain (at) (end)',
       'all along (row)',
+      'all way across|round|around|along (row|round)',
+      'right across|round|along',
+      'all through (row)',
+      'throughout (row|round)',
+      'until row|round is complete|completed|finish',
       'whole row|round',
       '1|a row|round',
       'row|round',
@@ -48,6 +64,9 @@ const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
       'to|until # (st) before|from end (of) (row|round)',
       'until (there) (are|is) (only) # (st) remain|leave (on) (needle)',
       'until (only) # remain|leave',
+      'until (only) # (st) (are|is) remain|leave (on) (needle)',
+      'to|until # last (st)',
+      'to|until within # (st) of|from end',
       'all but (last) # (st)',
       'to # before end',
     ],
@@ -56,7 +75,8 @@ const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
     'times',
     [
       '# time',
-      '# time in all',
+      '# time in all|succession',
+      '# time over|running|successively',
       '# time altogether|total',
       'x #',
       '# x',
@@ -80,7 +100,14 @@ const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
       '# more',
     ],
   ],
-  ...landmarkPhrases('marker', 'marker|m', 'first|next|second|last|1|each marker'),
+  ...landmarkPhrases('marker', 'marker|m', `${whichMarker} marker|m`),
+  ...landmarkPhrases(
+    'round start',
+    'begin of round',
+    'bor (marker)',
+    'begin of round marker',
+    'begin marker',
+  ),
   ...landmarkPhrases('gap', 'gap', 'bo st|edge|loop', 'cast off st|edge', 'bo off st', 'buttonhole'),
   ...landmarkPhrases('turn', 'wrap st', 'last wrap st', 'wrap', 'last turn', 'turn', 'turning gap|point'),
   ...landmarkPhrases('double stitch', 'ds', 'double st', 'last ds', 'last double st', 'previous ds'),
@@ -89,11 +116,17 @@ const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
 const tree = makePhraseTree<Says>();
 for (const [says, phrases] of extentPhrases) for (const phrase of phrases) addPhrase(tree, phrase, says);
 
+const letterTree = makePhraseTree<Distance>();
+for (const [distance, lead] of leads) addPhrase(letterTree, `${lead} a|b|c|d|e|f|g|h`, distance);
+
 /** The extent that begins at the cursor, or null and nothing read. */
 export function readExtent(cursor: Cursor): Extent | null {
   const {tokens} = cursor.reading;
   const match = longestPhrase(tree, tokens, cursor.at, cursor.to);
-  if (!match) return null;
+  if (!match) return readToLetter(cursor);
+  const behind = tokens[match.next]?.text ?? '';
+  // `k1 all in next st` says nothing of how far.
+  if (tokens[match.next - 1]?.text === 'all' && ['in', 'into'].includes(behind)) return null;
   const from = cursor.at;
   cursor.at = match.next;
   const count = (): Sized => countIn(cursor, from, match.firstNumber);
@@ -112,11 +145,45 @@ export function readExtent(cursor: Cursor): Extent | null {
   };
 }
 
-/** `A` behind `marker` or `pm`; null, and nothing read, where there is none. */
+/** `to A`, `to 2 sts before B`: a marker by its name alone, written large. */
+function readToLetter(cursor: Cursor): Extent | null {
+  const from = cursor.at;
+  const match = longestPhrase(letterTree, cursor.reading.tokens, cursor.at, cursor.to);
+  const letter = match && cursor.reading.tokens[match.next - 1];
+  if (
+    !match ||
+    !letter ||
+    cursor.reading.text[letter.start] === letter.text ||
+    isInWord(cursor, match.next)
+  ) {
+    return null;
+  }
+  cursor.at = match.next;
+  const count = () => countIn(cursor, from, match.firstNumber);
+  return {
+    kind: 'to landmark',
+    landmark: 'marker',
+    name: letter.text.toUpperCase(),
+    before: match.meaning === 'before' ? count() : null,
+    past: match.meaning === 'past' ? count() : null,
+  };
+}
+
+function isInWord(cursor: Cursor, next: number): boolean {
+  const token = cursor.reading.tokens[next];
+  return token !== undefined && !token.isApart && token.kind !== 'sign';
+}
+
+/** `A` or `2` behind `marker` or `pm`; null, and nothing read, where there is none. */
 export function readMarkerName(cursor: Cursor): string | null {
-  const token = cursor.peek();
-  if (token === undefined || !/^[a-h]$/.test(token.text) || !token.isApart) return null;
-  cursor.at += 1;
+  const bracketed = cursor.is('(') && cursor.is(')', 2) ? 1 : 0;
+  const token = cursor.peek(bracketed);
+  if (token === undefined || !(token.isApart || bracketed === 1)) return null;
+  const behind = cursor.peek(1)?.text ?? '';
+  const isNumber = token.kind === 'number' && token.values.length === 1 && token.value < 100;
+  if (!/^[a-h]$/.test(token.text) && !(isNumber && !['st', 'time', 'more', '/'].includes(behind)))
+    return null;
+  cursor.at += 1 + 2 * bracketed;
   return token.text.toUpperCase();
 }
 
@@ -128,15 +195,9 @@ function countIn(cursor: Cursor, from: number, firstNumber: number): Sized {
 }
 
 function landmarkPhrases(landmark: Landmark, ...names: readonly string[]) {
-  const to = (distance: 'none' | 'before' | 'past', lead: string): readonly [Says, readonly string[]] => [
+  const to = (distance: Distance, lead: string): readonly [Says, readonly string[]] => [
     {landmark, distance},
     names.map((name) => `${lead} ${name}`),
   ];
-  return [
-    to('none', 'to|until|before'),
-    to('none', 'up to'),
-    to('before', 'to|until # (st) before|from (last)'),
-    to('before', 'to|until within # (st) of'),
-    to('past', 'to|until # (st) past|beyond|after'),
-  ];
+  return leads.map(([distance, lead]) => to(distance, lead));
 }

@@ -1,6 +1,6 @@
 import {isClosing} from './brackets.ts';
-import {colourWords} from './colour-words.ts';
 import type {Cursor} from './cursor.ts';
+import {readColour} from './read-colour.ts';
 import {readExtent} from './read-extent.ts';
 import {readInto} from './read-into.ts';
 import type {Extent, Step} from './row-syntax.ts';
@@ -21,7 +21,6 @@ const notesInBrackets = new Set([
   'including',
   'incl',
   'counting',
-  ...colourWords,
 ]);
 
 /** A row works no more than so many different groups into one stitch. */
@@ -34,6 +33,7 @@ const mostIntos = 8;
 export function readGroup(cursor: Cursor, list: StepList, readInner: (inner: StepList) => void): void {
   const from = cursor.at;
   cursor.at += 1;
+  if (readColourNote(cursor, list)) return;
   if (notesInBrackets.has(cursor.peek()?.text ?? '') && skipNote(cursor)) return;
   const inner = new StepList();
   readInner(inner);
@@ -44,6 +44,11 @@ export function readGroup(cursor: Cursor, list: StepList, readInner: (inner: Ste
   if (into) {
     list.push(into);
     if (cursor.intos.length < mostIntos) cursor.intos.push(into);
+    return;
+  }
+  const each = intoEach(cursor, inner.steps, from);
+  if (each) {
+    list.push(each);
     return;
   }
   const known = cursor.intos.find(({steps}) => isAlike(steps, inner.steps));
@@ -62,6 +67,33 @@ export function readGroup(cursor: Cursor, list: StepList, readInner: (inner: Ste
     return;
   }
   list.push(repeatOf(inner.steps, extent, cursor, from));
+}
+
+/** `(k1, p1) in each st`: the group goes into every single stitch. */
+function intoEach(cursor: Cursor, steps: readonly Step[], from: number): Step | null {
+  const isEach = cursor.is('in') || cursor.is('into');
+  const which = cursor.peek(1)?.text ?? '';
+  if (!isEach || !['each', 'every'].includes(which) || !cursor.is('st', 2)) return null;
+  const into: Step = {kind: 'into', steps, uses: 1, span: cursor.spanFrom(from)};
+  const extent = readExtent(cursor);
+  return extent && repeatOf([into], extent, cursor, from);
+}
+
+/** `k3 (white)`, `k2 (A)`: the yarn of the stitch just named, or of what follows. */
+function readColourNote(cursor: Cursor, list: StepList): boolean {
+  const {tokens} = cursor.reading;
+  const from = cursor.at;
+  const colour = readColour(cursor);
+  if (colour === null || !isClosing(cursor.peek()?.text)) {
+    cursor.at = from;
+    return false;
+  }
+  cursor.at += 1;
+  const last = list.steps.at(-1);
+  const isBehind = last?.kind === 'work' && last.span.end === tokens[from - 2]?.end;
+  if (isBehind) list.steps[list.steps.length - 1] = {...last, colour};
+  else cursor.colour = colour;
+  return true;
 }
 
 function repeatOf(steps: readonly Step[], extent: Extent, cursor: Cursor, from: number): Step {

@@ -1,6 +1,7 @@
 import {isClosing, isOpening} from './brackets.ts';
 import type {Cursor} from './cursor.ts';
 import type {Side} from './face.ts';
+import {readColour} from './read-colour.ts';
 import type {NumberRange, RowLabel} from './row-syntax.ts';
 
 const every = ['all', 'every', 'each'];
@@ -63,8 +64,9 @@ export function readLabel(cursor: Cursor): RowLabel | null {
   if (isMarked && draft.side === null) draft.readRemarks();
   const startsLine = cursor.reading.tokens[from]?.startsLine ?? false;
   if (!isMarked && !(startsLine && draft.isSure)) return givenUp(cursor, from);
-  const {isRound, ranges, every: all, side, sideSpan, says, isPaired} = draft;
-  return {text: cursor.written(end), span: end, isRound, ranges, every: all, side, sideSpan, says, isPaired};
+  const {isRound, ranges, every: all, side, sideSpan, says, isPaired, colour} = draft;
+  const text = cursor.written(end);
+  return {text, span: end, isRound, ranges, every: all, side, sideSpan, says, isPaired, colour};
 }
 
 class LabelDraft {
@@ -76,6 +78,7 @@ class LabelDraft {
   sideSpan: RowLabel['sideSpan'] = null;
   says: RowLabel['says'] = null;
   isPaired = false;
+  colour: RowLabel['colour'] = null;
   /** A label even without a colon. */
   isSure = true;
 
@@ -85,6 +88,7 @@ class LabelDraft {
 
   readRows(): boolean {
     const {cursor} = this;
+    if (isRowWord(cursor.peek(1)?.text) && cursor.peek(2)?.kind === 'number') cursor.take('pattern', 'main');
     if (this.takeRowWord() || (cursor.is('r') && cursor.peek(1)?.kind === 'number' && cursor.take('r'))) {
       cursor.take('no');
       if (this.readNumbers()) {
@@ -106,7 +110,7 @@ class LabelDraft {
       const from = cursor.at;
       if (isOpening(cursor.peek()?.text)) {
         cursor.at += 1;
-        while (this.takeSide() || this.takeSays() || cursor.take(...inBrackets));
+        while (this.takeSide() || this.takeSays() || this.takeColour() || cursor.take(...inBrackets));
         if (!isClosing(cursor.peek()?.text) || cursor.at === from + 1) {
           cursor.at = from;
           return;
@@ -198,7 +202,7 @@ class LabelDraft {
     const token = cursor.peek();
     this.isSure = false;
     if (token?.kind !== 'number' || token.values.length > 1 || !token.startsLine) return false;
-    if (!cursor.is(':', 1) && !cursor.is('.', 1)) return false;
+    if (!cursor.is(':', 1) && !cursor.is('.', 1) && !cursor.is(')', 1)) return false;
     cursor.at += 1;
     this.ranges.push({first: token.value, last: token.value});
     return true;
@@ -224,6 +228,12 @@ class LabelDraft {
     return true;
   }
 
+  private takeColour(): boolean {
+    const colour = readColour(this.cursor);
+    this.colour = colour ?? this.colour;
+    return colour !== null;
+  }
+
   private takeSays(): boolean {
     if (this.cursor.take('paired', 'pair')) this.isPaired = true;
     else if (this.cursor.take('inc', 'incd')) this.says = 'increase';
@@ -233,8 +243,13 @@ class LabelDraft {
   }
 }
 
+function isRowWord(text: string | undefined): boolean {
+  return text === 'row' || text === 'round';
+}
+
 function takeTerminator(cursor: Cursor): boolean {
   const from = cursor.at;
+  if (cursor.take(')')) return true;
   while (cursor.take(':', '.', '—', '=') || (cursor.at === from && cursor.take('-')));
   return cursor.at > from;
 }

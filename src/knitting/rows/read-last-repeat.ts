@@ -1,6 +1,6 @@
 import type {Cursor} from './cursor.ts';
 import {readExtent} from './read-extent.ts';
-import type {Step} from './row-syntax.ts';
+import type {EitherStep, Step} from './row-syntax.ts';
 import {StepList} from './step-list.ts';
 
 type ReadStep = (list: StepList) => void;
@@ -29,41 +29,48 @@ export function readLastRepeat(cursor: Cursor, list: StepList, readStep: ReadSte
     return true;
   }
   list.steps[list.steps.length - 1] = {...repeat, extent: {kind: 'as fits'}};
-  list.steps.push(...last);
+  const span = cursor.spanFrom(from);
+  const [replaced, cutShort] = last;
+  if (isSameSteps(replaced, cutShort)) list.steps.push(...replaced);
+  else list.push({kind: 'either', doubt: 'last repeat', ways: last, span});
   list.startClause();
   return true;
 }
 
-/** Steps of the last repeat; null where something else is said. */
-type LastTime = readonly Step[] | 'not there' | null;
+/** Steps of the last repeat in either way of reading it; null where something else is said. */
+type LastTime = EitherStep['ways'] | 'not there' | null;
 
 function readOmission(cursor: Cursor, steps: readonly Step[], readStep: ReadStep): LastTime {
-  if (!cursor.take('omit', 'omitting', 'leave')) return null;
+  if (!cursor.take('omit', 'leave')) return null;
   cursor.take('out', 'off');
   cursor.take('last');
   const count = cursor.peek();
   if (count?.kind === 'number' && cursor.is('st', 1)) {
     cursor.at += 2;
     skipOfLastRepeat(cursor);
-    return withoutLast(steps, count.value);
+    return certain(withoutLast(steps, count.value));
   }
   if (cursor.take('st')) {
     skipOfLastRepeat(cursor);
-    return withoutLast(steps, 1);
+    return certain(withoutLast(steps, 1));
   }
   const omitted = readStretch(cursor, readStep);
   if (omitted.length === 0) return null;
   skipOfLastRepeat(cursor);
-  return withoutEnd(steps, omitted);
+  return certain(withoutEnd(steps, omitted));
+}
+
+function certain(steps: readonly Step[] | 'not there'): LastTime {
+  return steps === 'not there' ? steps : [steps, steps];
 }
 
 /** `ending last rep k1` may name a stitch in the middle of the repeat, with which it stops, or replace its last one. */
 function readEnding(cursor: Cursor, steps: readonly Step[], readStep: ReadStep): LastTime {
   if (!cursor.take('end', 'ending', 'ends', 'finish')) return null;
-  while (cursor.take('with', 'on'));
+  while (cursor.take('with', 'on', 'a'));
   const saysLast = cursor.is('last') && cursor.is('rep', 1);
   if (saysLast) cursor.at += 2;
-  while (cursor.take('with', 'at', 'in'));
+  while (cursor.take('with', 'at', 'in', 'a'));
   const stretch = readStretch(cursor, readStep);
   const first = stretch[0];
   if (!first) return null;
@@ -72,11 +79,25 @@ function readEnding(cursor: Cursor, steps: readonly Step[], readStep: ReadStep):
     const replaced = readStretch(cursor, readStep);
     const kept = withoutEnd(steps, replaced);
     skipOfLastRepeat(cursor);
-    return kept === 'not there' ? kept : [...kept, ...stretch];
+    return kept === 'not there' ? kept : certain([...kept, ...stretch]);
   }
+  while (cursor.take('only', 'once'));
   if (!saysLast) return null;
-  const at = steps.findLastIndex((step) => isAlike(step, first));
-  return [...steps.slice(0, Math.max(0, at)), ...stretch];
+  const late = steps.findLastIndex((step) => isAlike(step, first));
+  const early = steps.findIndex((step) => isAlike(step, first));
+  const replaced = [...steps.slice(0, Math.max(0, late)), ...stretch];
+  const cutShort = [...steps.slice(0, Math.max(0, early)), ...stretch];
+  return isSameSteps(replaced, steps) ? [cutShort, cutShort] : [replaced, cutShort];
+}
+
+function isSameSteps(a: readonly Step[], b: readonly Step[]): boolean {
+  return (
+    a.length === b.length &&
+    a.every((step, index) => {
+      const other = b[index];
+      return other !== undefined && isAlike(step, other) && timesOf(step) === timesOf(other);
+    })
+  );
 }
 
 /** Steps up to the end of the clause or the words that come behind a stretch of stitches. */

@@ -1,19 +1,11 @@
-import {colourWords} from './colour-words.ts';
 import type {Cursor} from './cursor.ts';
-import {addPhrase, longestPhrase, makePhraseTree} from './phrase-tree.ts';
+import {addPhrase, longestPhrase, makePhraseTree, type PhraseMatch} from './phrase-tree.ts';
+import {readColour} from './read-colour.ts';
 import type {Stitch} from './stitch.ts';
 import {makeTogether} from './stitch-makers.ts';
 import {knitTwisted, purlTwisted, slip, slipKnitwise, slipPurlwise} from './stitches.ts';
 
 type Says = 'twisted' | 'knitwise' | 'purlwise' | 'front' | 'back' | 'nothing';
-
-/** The yarn that a stitch is worked with says nothing of its count. */
-const colours = [...colourWords, 'a', 'b', 'c', 'd'].join('|');
-const colourPhrases = [
-  `with|using|in (main|contrast|light|dark|colour) ${colours} (colour|yarn)`,
-  'with|using|in main|contrast|light|dark colour|yarn',
-  colours,
-];
 
 /** What may be said behind a stitch of how it is worked, in the notation of `phrase-tree.ts`. */
 const mannerPhrases: readonly (readonly [Says, readonly string[]])[] = [
@@ -21,8 +13,13 @@ const mannerPhrases: readonly (readonly [Says, readonly string[]])[] = [
     'twisted',
     [
       'tbl',
-      'through|in|into|from|at (their) back (of) (st|loop)',
+      't b l',
+      'through|in|into|from|at (their) back (part) (of) (st|loop)',
       'through (their) backs',
+      'behind',
+      'inserting|insert|bring|pass|take needle in|into|at back (part) (of) (st|loop)',
+      'take|taking (up) back part|loop (of) (st|loop)',
+      'crossed',
       'take (them) off at|from back',
       'take (them) at|from back',
       'taken at|from back',
@@ -30,16 +27,18 @@ const mannerPhrases: readonly (readonly [Says, readonly string[]])[] = [
       'twist',
     ],
   ],
-  ['knitwise', ['kwise', 'k wise', 'as if (about) to k', 'as to k', 'as for k', 'as if k', 'k way']],
-  ['purlwise', ['pwise', 'p wise', 'as if (about) to p', 'as to p', 'as for p', 'as if p']],
+  [
+    'knitwise',
+    ['kwise', 'k wise', 'as if (about) to k', 'as to k', 'as for k', 'as if k', 'as if for k', 'k way'],
+  ],
+  ['purlwise', ['pwise', 'p wise', 'as if (about) to p', 'as to p', 'as for p', 'as if for p', 'as if p']],
   [
     'front',
     [
       'wyif',
       'wyf',
-      'with yarn in|at|to front (of) (work|needle)',
-      'keep yarn in front (of) (work|needle)',
-      'yarn in front',
+      '(with) yarn (hold|held) in|at|to front (of) (work|needle)',
+      'keep|hold|bring yarn in|at|to front (of) (work|needle)',
     ],
   ],
   [
@@ -47,9 +46,8 @@ const mannerPhrases: readonly (readonly [Says, readonly string[]])[] = [
     [
       'wyib',
       'wyb',
-      'with yarn in|at|to back (of) (work|needle)',
-      'keep yarn in|at back (of) (work|needle)',
-      'yarn in back',
+      '(with) yarn (hold|held) in|at|to back (of) (work|needle)',
+      'keep|hold|bring yarn in|at|to back (of) (work|needle)',
     ],
   ],
   [
@@ -58,11 +56,10 @@ const mannerPhrases: readonly (readonly [Says, readonly string[]])[] = [
       'taken|take (them) in front',
       'in front',
       'loosely|tightly|firmly|neatly|plain|singly|separately',
-      'as usual',
+      'as usual|before|establish|previously',
       'off needle',
       'drop (all) extra loop|wrap',
       'wrap yarn twice|# (time) (round|around) (needle) (for) (each) (st)',
-      ...colourPhrases,
       'in seed|moss|garter|g|st st',
       'in (establish) pattern|rib (as) (establish)',
       'in stockinette|stocking (st)',
@@ -74,32 +71,58 @@ const tree = makePhraseTree<Says>();
 for (const [says, phrases] of mannerPhrases) for (const phrase of phrases) addPhrase(tree, phrase, says);
 
 /** Words with which a manner may also begin behind a comma: `knit three together, taking them off at the back`. */
-const behindComma = ['take', 'keep', 'inserting', 'with', 'drop', 'wrap'];
+const behindComma = ['take', 'keep', 'inserting', 'insert', 'with', 'drop', 'wrap', 'taking', 'hold'];
 const places = ['in', 'into'];
-const which = ['next', '1', 'last', 'same', 'each'];
+const which = ['next', '1', 'last', 'same'];
 
 export interface Manner {
   readonly stitch: Stitch;
   readonly yarn: 'front' | 'back' | null;
+  /** The yarn by its name, `MC`; null where none is named. */
+  readonly colour: string | null;
 }
 
 /** Reads how the stitch is worked; the stitch comes back as it then is. */
 export function readManner(cursor: Cursor, plain: Stitch): Manner {
   let stitch = plain;
   let yarn: Manner['yarn'] = null;
+  let colour: Manner['colour'] = null;
   for (;;) {
     const from = cursor.at;
     if (cursor.is(',') && behindComma.includes(cursor.peek(1)?.text ?? '')) cursor.at += 1;
-    const match = longestPhrase(tree, cursor.reading.tokens, cursor.at, cursor.to);
+    const match = longestPhrase(tree, cursor.reading.tokens, cursor.at, cursor.to) ?? bracketed(cursor);
     if (!match) {
       cursor.at = from;
-      if (stitch.kind !== 'plain' && takeNextStitch(cursor)) continue;
-      return {stitch, yarn};
+      if (stitch.kind === 'slip' && takeLetterOfManner(cursor)) {
+        stitch = worked(stitch, cursor.peek(-1)?.text === 'k' ? 'knitwise' : 'purlwise');
+        continue;
+      }
+      const named = readColour(cursor);
+      colour = named ?? colour;
+      if (named !== null || (stitch.kind !== 'plain' && takeNextStitch(cursor))) continue;
+      return {stitch, yarn, colour};
     }
     cursor.at = match.next;
     if (match.meaning === 'front' || match.meaning === 'back') yarn = match.meaning;
     else stitch = worked(stitch, match.meaning);
   }
+}
+
+/** `slip 5 (yarn in front)`. */
+function bracketed({reading, at, to}: Cursor): PhraseMatch<Says> | null {
+  if (reading.tokens[at]?.text !== '(') return null;
+  const match = longestPhrase(tree, reading.tokens, at + 1, to);
+  const isClosed = match !== null && match.next < to && reading.tokens[match.next]?.text === ')';
+  return isClosed ? {...match, next: match.next + 1} : null;
+}
+
+/** The p of `sl 1p`, which is no purl of its own. */
+function takeLetterOfManner(cursor: Cursor): boolean {
+  const token = cursor.peek();
+  if (!token || token.isApart || (token.text !== 'p' && token.text !== 'k')) return false;
+  if (cursor.peek(-1)?.kind !== 'number' || cursor.peek(1)?.kind === 'number') return false;
+  cursor.at += 1;
+  return true;
 }
 
 /** `kfb in next st` says no more than `kfb`. */

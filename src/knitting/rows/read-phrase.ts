@@ -1,4 +1,5 @@
 import type {Cursor} from './cursor.ts';
+import type {Token} from './lex-row.ts';
 import {passOver} from './pass-over.ts';
 import {longestPhrase, type PhraseMatch} from './phrase-tree.ts';
 import {readCableWords} from './read-cable-words.ts';
@@ -33,8 +34,20 @@ function matchHere(cursor: Cursor, to: number): PhraseMatch<Meaning> | null {
   const {ownPhrases, phrases, tokens} = cursor.reading;
   const match =
     longestPhrase(ownPhrases, tokens, cursor.at, to) ?? longestPhrase(phrases, tokens, cursor.at, to);
-  const isTimes = match && tokens[match.next]?.text === 'time' && tokens[match.next - 1]?.kind === 'number';
-  return isTimes ? matchHere(cursor, match.next - 1) : match;
+  if (!match) return null;
+  const last = tokens[match.next - 1];
+  const isTimes = tokens[match.next]?.text === 'time' && last?.kind === 'number';
+  if (isTimes || isYarn(cursor, last)) return matchHere(cursor, match.next - 1);
+  // Numbers that make no stitch, `k1 into next st`, may be those of a shorter phrase.
+  const isNone = match.meaning.says === 'made stitch' && match.meaning.make(match.numbers) === null;
+  return (isNone ? matchHere(cursor, match.next - 1) : null) ?? match;
+}
+
+/** The B of `k1 B` is a yarn; that of `k1b` is below. */
+function isYarn({reading, at}: Cursor, last: Token | undefined): boolean {
+  const first = reading.tokens[at]?.text;
+  if (last?.text !== 'b' || !last.isApart || (first !== 'k' && first !== 'p')) return false;
+  return reading.text[last.start] === 'B';
 }
 
 function pushMeaning(cursor: Cursor, list: StepList, match: PhraseMatch<Meaning>, from: number): void {
@@ -56,8 +69,11 @@ function pushMeaning(cursor: Cursor, list: StepList, match: PhraseMatch<Meaning>
       else reportNoSuchStitch(cursor, from);
       return;
     }
+    case 'remainder':
+      list.push(workStep(meaning.stitch, {kind: 'to end'}, span));
+      return;
     case 'overs':
-      pushStitch(cursor, list, yarnOver, from, meaning.times === 'number' ? number() : null);
+      pushStitch(cursor, list, yarnOver, from, timesOf(meaning.times, number, span));
       return;
     case 'yarn forward':
       list.push({...workStep(yarnOver, once(span), span), isDoubtful: true});
@@ -68,11 +84,15 @@ function pushMeaning(cursor: Cursor, list: StepList, match: PhraseMatch<Meaning>
     case 'slip together':
       list.push(workStep(slipKnitwise, {kind: 'times', count: number()}, span));
       return;
-    case 'pass over':
+    case 'pass over': {
+      const isBehindAnd = list.andAt === list.steps.length;
       passOver(cursor, list, meaning.over === 'number' ? (match.numbers[0] ?? 1) : meaning.over, from);
+      if (isBehindAnd) list.andAt = list.steps.length;
       return;
+    }
     case 'bind off':
-      readBindOff(cursor, list, from);
+      if (isBoundOver(cursor, span)) passOver(cursor, list, 'said', from);
+      else readBindOff(cursor, list, from);
       return;
     case 'cast on':
       readCastOn(cursor, list, 'cast on', from);
@@ -108,6 +128,16 @@ function pushMeaning(cursor: Cursor, list: StepList, match: PhraseMatch<Meaning>
   }
 }
 
+/** `slip one, narrow and bind`: the old American word for passing over, when no count and no `off` follows. */
+function isBoundOver(cursor: Cursor, span: Step['span']): boolean {
+  return /^bind$/i.test(cursor.written(span)) && !['number', 'word'].includes(cursor.peek()?.kind ?? '');
+}
+
+function timesOf(times: number | 'number', number: () => Sized, span: Step['span']): Sized | null {
+  if (times === 'number') return number();
+  return times === 1 ? null : {values: [times], span};
+}
+
 /** Adds the stitch with its count or extent, and what is said of how it is worked. */
 function pushStitch(
   cursor: Cursor,
@@ -116,14 +146,41 @@ function pushStitch(
   from: number,
   count: Sized | null = null,
 ): void {
+  if (cursor.reading.unsure.has(stitch.id)) cursor.isWholeRead = false;
   let manner = readManner(cursor, stitch);
-  const extent: Extent = count ? {kind: 'times', count} : readRun(cursor, manner.stitch, from);
+  const early = count ? null : readExtent(cursor);
+  const isPair = list.andAt === list.steps.length && list.andAt > 0 && (early === null || isTimes(early));
+  const extent = runExtent(cursor, manner.stitch, from, count, isPair ? null : early);
   const later = readManner(cursor, manner.stitch);
-  manner = {stitch: later.stitch, yarn: later.yarn ?? manner.yarn};
+  manner = {
+    stitch: later.stitch,
+    yarn: later.yarn ?? manner.yarn,
+    colour: later.colour ?? manner.colour ?? cursor.colour,
+  };
   const step = workStep(manner.stitch, extent, cursor.spanFrom(from));
-  list.push({...step, yarn: manner.yarn});
-  const again = extent.kind === 'times' ? readExtent(cursor) : null;
-  if (again) list.wrap(list.steps.length - 1, 'bracket', again);
+  const {yarn, colour} = manner;
+  list.push(colour === null ? {...step, yarn} : {...step, yarn, colour});
+  const again = isPair && early ? early : extent.kind === 'times' ? readExtent(cursor) : null;
+  if (!again) return;
+  const last = list.steps.length - 1;
+  if (isPair && isTimes(again))
+    list.wrapEither(list.thenStart > list.clauseStart ? list.thenStart : last - 1, again);
+  else list.wrap(last, 'bracket', again);
+}
+
+function isTimes({kind}: Extent): boolean {
+  return kind === 'times' || kind === 'more';
+}
+
+/** In `k1 and m1 twice` the times are of both, and the run itself is one. */
+function runExtent(
+  cursor: Cursor,
+  stitch: Stitch,
+  from: number,
+  count: Sized | null,
+  early: Extent | null,
+): Extent {
+  return count ? {kind: 'times', count} : (early ?? readRun(cursor, stitch, from));
 }
 
 /** `Knit, inc 6 sts evenly`: the increases are part of the knitting just named. */

@@ -4,11 +4,25 @@ import {readExtent} from './read-extent.ts';
 import type {Extent, Step} from './row-syntax.ts';
 import type {Mark, StepList} from './step-list.ts';
 
-const same = ['same', 'this', 'thus', 'these', 'manner', 'as', 'before'];
+const same = ['same', 'this', 'these', 'in', 'manner', 'way', 'like', 'as', 'before', 'pattern'];
+const stars = ['star', 'stars', 'asterisk', 'asterisks'];
 
-/** `rep …`, or `continue the same …`. */
+/** `rep …`, `continue the same …`, `and so on to the end`, `work from * to *`. */
 export function isRepeatWord(cursor: Cursor): boolean {
-  return cursor.is('rep') || (cursor.is('continue') && same.includes(cursor.peek(1)?.text ?? ''));
+  if (cursor.is('rep')) return true;
+  const next = cursor.peek(1);
+  if (cursor.is('continue')) return same.includes(next?.text ?? '') || isExtentAhead(cursor);
+  if (cursor.is('on')) return isExtentAhead(cursor);
+  const isFrom = next?.text === 'from' || next?.text === 'between';
+  return cursor.is('work') && isFrom && (cursor.peek(2)?.kind === 'mark' || isOpening(cursor.peek(2)?.text));
+}
+
+function isExtentAhead(cursor: Cursor): boolean {
+  const from = cursor.at;
+  cursor.at += 1;
+  const extent = readExtent(cursor);
+  cursor.at = from;
+  return extent !== null;
 }
 
 /**
@@ -19,11 +33,12 @@ export function readRepeat(cursor: Cursor, list: StepList): boolean {
   const from = cursor.at;
   cursor.at += 1;
   cursor.take('from', 'between', 'instruction', 'these', 'st');
-  while (cursor.take('1', 'last', 'st', 'in', 'brackets', ...same));
+  while (cursor.take('1', 'last', 'st', 'in', 'brackets', 'begin', 'of', 'row', ...same));
+  const early = readEarlyExtent(cursor);
   const first = readMarkName(cursor);
   const second = first !== null && takeTo(cursor) ? readMarkName(cursor) : null;
   cursor.take('s');
-  const extent = asRepeat(readPlainOr(cursor));
+  const extent = asRepeat(early ?? readPlainOr(cursor));
   const span = cursor.spanFrom(from);
 
   const open = findOpen(list, first, second);
@@ -49,6 +64,20 @@ export function readRepeat(cursor: Cursor, list: StepList): boolean {
   }
   list.startClause();
   return true;
+}
+
+/** `repeat five times more from *`: how often stands before the mark. */
+function readEarlyExtent(cursor: Cursor): Extent | null {
+  const from = cursor.at;
+  const extent = readExtent(cursor);
+  const isMarkBehind = extent !== null && cursor.take('from', 'between') && peekMark(cursor);
+  if (!isMarkBehind) cursor.at = from;
+  return isMarkBehind ? extent : null;
+}
+
+function peekMark(cursor: Cursor): boolean {
+  const token = cursor.peek();
+  return token?.kind === 'mark' || stars.includes(token?.text ?? '') || isOpening(token?.text);
 }
 
 function pushAgain(list: StepList, steps: readonly Step[], extent: Extent, span: Step['span']): void {
@@ -91,6 +120,7 @@ function readMarkName(cursor: Cursor): string | null {
     cursor.at += 1;
     return token.text;
   }
+  if (cursor.take(...stars)) return '*';
   if (isOpening(token?.text) && isClosing(cursor.peek(2)?.text)) {
     const name = cursor.peek(1)?.text ?? null;
     cursor.at += 3;

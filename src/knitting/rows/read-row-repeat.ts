@@ -24,12 +24,13 @@ const articles = [
  */
 export function readRowRepeat(cursor: Cursor, label: RowLabel | null): RowRepeat | null {
   const from = cursor.at;
-  const what = readSame(cursor) ?? readRows(cursor, label !== null);
+  const others = readOthers(cursor);
+  const what = others?.what ?? readSame(cursor) ?? readForming(cursor) ?? readRows(cursor, label !== null);
   if (!what) {
     cursor.at = from;
     return null;
   }
-  const often = readOften(cursor, label);
+  const often = others?.often ?? readOften(cursor, label);
   const span = cursor.spanFrom(from);
   while (cursor.peek() && !/^[.;—(]$/.test(cursor.peek()?.text ?? '') && !cursor.peek()?.startsLine)
     cursor.at += 1;
@@ -41,6 +42,44 @@ export function readRowRepeat(cursor: Cursor, label: RowLabel | null): RowRepeat
 }
 
 type What = RowRepeat['what'];
+
+/** `These 8 rows form the pattern (and are repeated throughout)`. */
+function readForming(cursor: Cursor): What | null {
+  const from = cursor.at;
+  cursor.take('these', 'last', 'above');
+  const number = cursor.peek();
+  const isRows = number?.kind === 'number' && (cursor.is('row', 1) || cursor.is('round', 1));
+  const verb = cursor.peek(2)?.text ?? '';
+  if (!isRows || !['form', 'complete', 'make', 'comprise', 'are', 'set'].includes(verb)) {
+    cursor.at = from;
+    return null;
+  }
+  cursor.at += 2;
+  return {kind: 'last', count: number.value};
+}
+
+/** `Work four other rows similar to the two last`: how often is found from both numbers. */
+function readOthers(cursor: Cursor): Pick<RowRepeat, 'what' | 'often'> | null {
+  const from = cursor.at;
+  const isWork = cursor.take('work', 'k');
+  const number = cursor.peek();
+  const isOthers = ['other', 'more', 'further'].includes(cursor.peek(1)?.text ?? '') && cursor.is('row', 2);
+  if (isWork && number?.kind === 'number' && isOthers) {
+    cursor.at += 3;
+    cursor.take(',');
+    const isLike = cursor.take('similar', 'like', 'same', 'as');
+    while (cursor.take('to', 'as', 'last'));
+    const last = cursor.peek();
+    if (isLike && last?.kind === 'number' && last.value > 0 && number.value % last.value === 0) {
+      cursor.at += 1;
+      const span = {start: number.start, end: number.end};
+      const count = {values: [number.value / last.value], span};
+      return {what: {kind: 'last', count: last.value}, often: {kind: 'more', count}};
+    }
+  }
+  cursor.at = from;
+  return null;
+}
 
 /** `Every succeeding row is the same`, `All the rows alike`. */
 function readSame(cursor: Cursor): What | null {
@@ -64,13 +103,16 @@ function readSame(cursor: Cursor): What | null {
 
 function readRows(cursor: Cursor, isLabelled: boolean): What | null {
   cursor.take('is', 'are');
-  const isRepeat = cursor.take('rep');
+  const isSentence = cursor.peek()?.startsLine === true || cursor.peek(-1)?.text === '.';
+  const isAgain = takeAgain(cursor);
+  const isRepeat = isAgain || takeRepeat(cursor);
+  if (isRepeat && isSentence && takeFromBeginning(cursor)) return {kind: 'all'};
   if (!isRepeat) {
     cursor.take('work');
     const isAs = cursor.take('as', 'like', 'same');
     if (!isAs || !isLabelled) return null;
   }
-  let word = '';
+  let word = isAgain ? 'from' : '';
   while (cursor.take(...articles)) word = cursor.peek(-1)?.text ?? word;
   if (cursor.peek()?.kind === 'ordinal' && cursor.peek(1)?.kind === 'number' && cursor.take('1'))
     word = 'first';
@@ -92,6 +134,35 @@ function readRows(cursor: Cursor, isLabelled: boolean): What | null {
   return word === 'from' && ranges.length === 1 && first.first === first.last
     ? {kind: 'from', first: first.first}
     : {kind: 'rows', ranges};
+}
+
+/** `repeat`, `continue repeating`, `keep repeating`. */
+function takeRepeat(cursor: Cursor): boolean {
+  const from = cursor.at;
+  cursor.take('continue', 'keep');
+  cursor.take('to');
+  if (cursor.take('rep')) return true;
+  cursor.at = from;
+  return false;
+}
+
+/** `Commence again at`, `begin again from`. */
+function takeAgain(cursor: Cursor): boolean {
+  const from = cursor.at;
+  if (cursor.take('begin') && cursor.take('again')) {
+    while (cursor.take(',', 'at', 'with', 'as', 'on'));
+    return true;
+  }
+  cursor.at = from;
+  return false;
+}
+
+function takeFromBeginning(cursor: Cursor): boolean {
+  const from = cursor.at;
+  cursor.take('from', 'at');
+  if (cursor.take('begin')) return true;
+  cursor.at = from;
+  return false;
 }
 
 function readRanges(cursor: Cursor): NumberRange[] {

@@ -1,11 +1,14 @@
 import type {Problem} from '../../support/result.ts';
 import {Cursor, type Reading} from './cursor.ts';
 import {lexRow} from './lex-row.ts';
+import {measureWords} from './measure-words.ts';
 import {addPhrase, makePhraseTree} from './phrase-tree.ts';
 import {phraseTree} from './phrases.ts';
 import {readBindOffSentence} from './read-bind-off-sentence.ts';
 import {readHeader} from './read-header.ts';
 import {readLabel} from './read-label.ts';
+import {type OwnAbbreviation, ownStitch, type WordedAbbreviation} from './read-own-abbreviation.ts';
+import {readPlainRows} from './read-plain-rows.ts';
 import {readRowRepeat} from './read-row-repeat.ts';
 import {readSteps} from './read-steps.ts';
 import type {RowLabel, RowRepeat, RowsHeader, WrittenPattern, WrittenRow} from './row-syntax.ts';
@@ -26,9 +29,9 @@ export interface ReadRows {
  */
 export function readRows(text: string, ownAbbreviations: readonly Stitch[] = []): ReadRows {
   const problems: Problem[] = [];
-  const {header, rest} = readHeader(text, ownAbbreviations, problems);
+  const {header, rest, unsure, worded} = readHeader(text, ownAbbreviations, problems);
   const tokens = lexRow(rest);
-  const reading: Reading = {
+  const base: Reading = {
     text,
     tokens,
     problems,
@@ -36,11 +39,51 @@ export function readRows(text: string, ownAbbreviations: readonly Stitch[] = [])
     phrases: phraseTree,
     ownPhrases: ownPhrasesOf(header.ownAbbreviations),
     ownNames: header.ownAbbreviations.map((stitch) => stitch.id),
+    unsure: new Set(unsure),
     makeOneIsOver: header.readings.makeOne === 'yarn over',
+    colours: new Set(header.colours),
     visited: tokens.length,
   };
+  const explained = worded.map((each) => readExplained(base, each));
+  const own = [...header.ownAbbreviations, ...explained.map(({stitch}) => stitch)];
+  const doubtful = explained.flatMap(({stitch, isSure}) => (isSure ? [] : [stitch.id]));
+  const reading: Reading =
+    worded.length === 0
+      ? base
+      : {
+          ...base,
+          ownPhrases: ownPhrasesOf(own),
+          ownNames: own.map(({id}) => id),
+          unsure: new Set([...unsure, ...doubtful]),
+        };
   const entries = readEntries(reading);
-  return {pattern: {header, entries}, problems, visited: reading.visited};
+  const whole = {...header, ownAbbreviations: own, colours: [...reading.colours]};
+  return {pattern: {header: whole, entries}, problems, visited: reading.visited};
+}
+
+/** What an abbreviation uses and makes, from the steps that explain it. */
+function readExplained(
+  base: Reading,
+  {name, nameSpan, steps: span, words}: WordedAbbreviation,
+): OwnAbbreviation {
+  const shift = span.start;
+  const tokens = lexRow(base.text.slice(span.start, span.end)).map((token) => ({
+    ...token,
+    start: token.start + shift,
+    end: token.end + shift,
+  }));
+  const cursor = new Cursor({...base, tokens}, 0, tokens.length);
+  const {steps} = readSteps(cursor);
+  const measure = cursor.isWholeRead ? measureWords(steps) : null;
+  if (cursor.isWholeRead && !measure) {
+    cursor.complain(
+      `what \`${name}\` uses and makes cannot be told from its words`,
+      `Write it as a line such as \`${name}: uses 1, makes 1, "${words.slice(0, 30)}"\`.`,
+      nameSpan,
+    );
+  }
+  const {uses, makes} = measure ?? {uses: 1, makes: 1};
+  return {stitch: ownStitch(name, uses, makes, words), isSure: measure !== null};
 }
 
 /** As many sizes as the header names or gives numbers for; at least one. */
@@ -54,6 +97,12 @@ function readEntries(reading: Reading): (WrittenRow | RowRepeat)[] {
   let at = 0;
   while (at < count) {
     const cursor = new Cursor(reading, at, count);
+    const plain = isSentenceStart(reading, at) ? readPlainRows(cursor) : null;
+    if (plain) {
+      entries.push(...plain);
+      at = skipStops(reading, cursor.at);
+      continue;
+    }
     const label = readLabel(cursor) ?? readBindOffSentence(cursor);
     const bodyStart = cursor.at;
     const repeat = readRowRepeat(cursor, label);
@@ -72,6 +121,7 @@ function readEntries(reading: Reading): (WrittenRow | RowRepeat)[] {
 
 function readRow(reading: Reading, label: RowLabel, from: number, to: number): WrittenRow {
   const cursor = new Cursor(reading, from, to);
+  cursor.colour = label.colour;
   const {steps, stated} = readSteps(cursor);
   const end = reading.tokens[to - 1]?.end ?? label.span.end;
   const span = {start: label.span.start, end: Math.max(label.span.end, end)};
@@ -88,12 +138,17 @@ function findRowEnd(reading: Reading, from: number): number {
     const token = tokens[index];
     if (!token) break;
     const before = tokens[index - 1]?.text;
-    const isSentence = before === '.' || before === ';' || before === '—';
-    if (index === from || !(token.startsLine || isSentence)) continue;
+    const isClause = before === '.' || before === ';' || before === '—';
+    if (index === from || !(token.startsLine || isClause)) continue;
     const cursor = new Cursor(reading, index, tokens.length);
     if (readLabel(cursor) || readRowRepeat(cursor, null) || readBindOffSentence(cursor)) return index;
+    if (isSentenceStart(reading, index) && readPlainRows(cursor)) return index;
   }
   return tokens.length;
+}
+
+function isSentenceStart({tokens}: Reading, index: number): boolean {
+  return tokens[index]?.startsLine === true || tokens[index - 1]?.text === '.';
 }
 
 function skipStops(reading: Reading, from: number): number {

@@ -12,7 +12,8 @@ const between = ['next', 'last', 'remain', 'edge', 'up', 'st', 'other', 'made', 
 export function readRun(cursor: Cursor, stitch: Stitch, from: number): Extent {
   const extent = readExtent(cursor);
   if (extent) return extent;
-  const takesNumber = stitch.kind === 'plain' || stitch.kind === 'slip' || stitch.kind === 'as set';
+  const takesNumber =
+    ['plain', 'slip', 'as set'].includes(stitch.kind) || (stitch.kind === 'own' && isAttached(cursor));
   const before = cursor.at;
   if (takesNumber) {
     let passed = 0;
@@ -34,6 +35,12 @@ export function readRun(cursor: Cursor, stitch: Stitch, from: number): Extent {
     }
   }
   return {kind: 'times', count: {values: [1], span: cursor.spanFrom(from)}};
+}
+
+/** `B2`, where the pattern's own B is one stitch. */
+function isAttached(cursor: Cursor): boolean {
+  const token = cursor.peek();
+  return token?.kind === 'number' && !token.isApart;
 }
 
 function takeOrdinal(cursor: Cursor): boolean {

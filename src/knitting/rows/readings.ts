@@ -6,23 +6,31 @@ export interface SettledReadings {
   readonly 'bind-off loop': 'separate' | 'counted';
   readonly 'yarn forward': 'no stitch' | 'yarn over';
   readonly 'repeat times': 'more' | 'in all';
+  readonly 'passage times': 'passage' | 'last stitch';
+  readonly 'last repeat': 'replaced' | 'cut short';
 }
 
 /**
  * The first way of each is tried first. `separate`: the loop left by binding off is not one of the stitches that the
  * text counts next. `no stitch`: yarn forward before a purl or a slip only moves the yarn. `more`: `rep from * 3 times`
- * means three times after the first. Common practice; the published patterns show both.
+ * means three times after the first. `passage`: in `yo, k2tog, 3 times` both are worked three times. `replaced`: in
+ * `ending last rep k1` the k1 stands for the last stitches of the repeat; `cut short`: the last time stops with it.
+ * Common practice; the published patterns show both.
  */
 export const waysToRead: {readonly [D in Doubt]: readonly [SettledReadings[D], SettledReadings[D]]} = {
   'bind-off loop': ['separate', 'counted'],
   'yarn forward': ['no stitch', 'yarn over'],
   'repeat times': ['more', 'in all'],
+  'passage times': ['passage', 'last stitch'],
+  'last repeat': ['replaced', 'cut short'],
 };
 
 export const noReadings: Readings = {
   bindOffLoop: null,
   yarnForward: null,
   repeatTimes: null,
+  passageTimes: null,
+  lastRepeat: null,
   makeOne: 'lifted strand',
 };
 
@@ -34,6 +42,10 @@ const lines: readonly (readonly [string, Partial<Readings>])[] = [
   ['yarn forward makes a stitch', {yarnForward: 'yarn over'}],
   ['repeat times more', {repeatTimes: 'more'}],
   ['repeat times in all', {repeatTimes: 'in all'}],
+  ['times of the passage', {passageTimes: 'passage'}],
+  ['times of the last stitch', {passageTimes: 'last stitch'}],
+  ['last repeat replaced', {lastRepeat: 'replaced'}],
+  ['last repeat cut short', {lastRepeat: 'cut short'}],
   ['make 1 lifted strand', {makeOne: 'lifted strand'}],
   ['make 1 yarn over', {makeOne: 'yarn over'}],
 ];
@@ -62,9 +74,21 @@ export function readingsToTry(readings: Readings, doubts: ReadonlySet<Doubt>): S
   const bindOff = choices('bind-off loop', readings.bindOffLoop, doubts);
   const forward = choices('yarn forward', readings.yarnForward, doubts);
   const repeat = choices('repeat times', readings.repeatTimes, doubts);
-  return repeat.flatMap((times) =>
-    forward.flatMap((yarn) =>
-      bindOff.map((loop) => ({'bind-off loop': loop, 'yarn forward': yarn, 'repeat times': times})),
+  const passage = choices('passage times', readings.passageTimes, doubts);
+  const last = choices('last repeat', readings.lastRepeat, doubts);
+  return last.flatMap((end) =>
+    passage.flatMap((clause) =>
+      repeat.flatMap((times) =>
+        forward.flatMap((yarn) =>
+          bindOff.map((loop) => ({
+            'bind-off loop': loop,
+            'yarn forward': yarn,
+            'repeat times': times,
+            'passage times': clause,
+            'last repeat': end,
+          })),
+        ),
+      ),
     ),
   );
 }

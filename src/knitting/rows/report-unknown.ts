@@ -31,15 +31,23 @@ export function reportUnknown(cursor: Cursor, list: StepList): void {
   const known = [...ownNames, ...knownForms.map((form) => form.replace('#', /\d+/.exec(word)?.[0] ?? '1'))];
   const isLookedUp = problems.length < mostLookups && word.length <= longestWord;
   const near = isLookedUp ? nearestName(word, known) : null;
+  const isKnown = near !== null && near.toLowerCase() === word.toLowerCase();
   cursor.complain(
-    `\`${shorten(word)}\` is not a stitch or an instruction that is known here`,
-    near === null
-      ? 'Write it as the abbreviation lists do, or define it in the block, such as `MB: uses 1, makes 1, "make bobble"`.'
-      : `Perhaps \`${near}\` is meant; otherwise define it in the block, such as \`MB: uses 1, makes 1, "make bobble"\`.`,
+    isKnown
+      ? `\`${word}\` says nothing at this place`
+      : `\`${shorten(word)}\` is not a stitch or an instruction that is known here`,
+    isKnown ? `Check the words around \`${word}\`, and that none is missing.` : hintFor(near),
     span,
   );
   cursor.at = Math.max(cursor.at, last) + 1;
   skipClause(cursor);
+}
+
+function hintFor(near: string | null): string {
+  const define = 'define it in the block, such as `MB: uses 1, makes 1, "make bobble"`.';
+  return near === null
+    ? `Write it as the abbreviation lists do, or ${define}`
+    : `Perhaps \`${near}\` is meant; otherwise ${define}`;
 }
 
 function isOfWord(kind: string | undefined): boolean {

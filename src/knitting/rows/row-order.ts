@@ -51,6 +51,8 @@ interface Keyed {
 class Section {
   private readonly numbered = new Map<number, RowTurn>();
   private readonly others: Keyed[] = [];
+  /** The rows among the others. */
+  private readonly loose: {readonly key: number; readonly item: RowTurn}[] = [];
   private readonly fillers: WrittenRow[] = [];
   private readonly isRound: boolean;
   private readonly problems: Problem[];
@@ -76,7 +78,7 @@ class Section {
     if (label.ranges.length > 0) return;
     if (label.every === null) {
       this.lastKey += 1 / 1024;
-      this.others.push({key: this.lastKey, item: {kind: 'row', row, number: null, isRound}});
+      this.addLoose({kind: 'row', row, number: null, isRound});
     } else if (label.every === 'row' && this.numbered.size === 0) {
       this.numbered.set(1, {kind: 'row', row, number: 1, isRound});
       this.lastKey = 1;
@@ -113,8 +115,8 @@ class Section {
 
   private turnsOf({what}: RowRepeat): RowTurn[] {
     if (what.kind === 'rows') return this.pick(this.numbersOf(what.ranges, null));
+    if (what.kind === 'last') return this.lastTurns(what.count);
     const done = this.soFar();
-    if (what.kind === 'last') return done.slice(-what.count);
     if (what.kind === 'all') return done;
     return done.filter(({number}) => number !== null && number >= what.first);
   }
@@ -124,11 +126,29 @@ class Section {
     return numbers.flatMap((number) => this.numbered.get(number) ?? this.fillerFor(number) ?? []);
   }
 
+  private addLoose(item: RowTurn): void {
+    this.others.push({key: this.lastKey, item});
+    this.loose.push({key: this.lastKey, item});
+  }
+
   private soFar(): RowTurn[] {
     const numbers = Array.from({length: Math.floor(this.lastKey)}, (_, index) => index + 1);
-    const loose = this.others.flatMap(({key, item}) => (item.kind === 'row' ? [{key, item}] : []));
     const keyed = this.pick(numbers).map((item) => ({key: item.number ?? 0, item}));
-    return [...keyed, ...loose].sort((a, b) => a.key - b.key).map(({item}) => item);
+    return [...keyed, ...this.loose].sort((a, b) => a.key - b.key).map(({item}) => item);
+  }
+
+  /** Without going over all that is done. */
+  private lastTurns(count: number): RowTurn[] {
+    const keyed: {readonly key: number; readonly item: RowTurn}[] = count > 0 ? this.loose.slice(-count) : [];
+    let numbered = 0;
+    for (let key = Math.floor(this.lastKey); key > 0 && numbered < count; key--) {
+      const [item] = this.pick([key]);
+      if (!item) continue;
+      keyed.push({key, item});
+      numbered += 1;
+    }
+    const sorted = keyed.sort((a, b) => a.key - b.key).map(({item}) => item);
+    return count > 0 ? sorted.slice(-count) : [];
   }
 
   /** `Rows 3–14: rep rows 1 and 2`. */
@@ -137,7 +157,7 @@ class Section {
     if (numbers.length === 0) {
       for (const turn of turns) {
         this.lastKey += 1 / 1024;
-        this.others.push({key: this.lastKey, item: {...turn, number: null}});
+        this.addLoose({...turn, number: null});
       }
       return;
     }

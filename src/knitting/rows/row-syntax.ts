@@ -13,7 +13,7 @@ export interface Sized extends Placed {
 }
 
 /** A place on the needle that a row can work towards. */
-export type Landmark = 'marker' | 'gap' | 'turn' | 'double stitch';
+export type Landmark = 'marker' | 'gap' | 'turn' | 'double stitch' | 'round start';
 
 /** How far, or how often, something is worked. */
 export type Extent =
@@ -36,7 +36,10 @@ export type Extent =
   | {readonly kind: 'as fits'};
 
 /** Ways of reading on which authors differ; see `readings.ts`. */
-export type Doubt = 'yarn forward' | 'bind-off loop' | 'repeat times';
+export type Doubt = 'yarn forward' | 'bind-off loop' | 'repeat times' | 'passage times' | 'last repeat';
+
+/** A doubt that is about which passage is meant, so that each way of reading it is a passage of its own. */
+export type PassageDoubt = Extract<Doubt, 'passage times' | 'last repeat'>;
 
 /** One stitch, worked once or in a run. */
 export interface WorkStep extends Placed {
@@ -47,6 +50,8 @@ export interface WorkStep extends Placed {
   readonly yarn: 'front' | 'back' | null;
   /** The yarn comes forward before a purl or a slip: by the reading it makes a stitch or none. */
   readonly isDoubtful: boolean;
+  /** What the text calls the yarn, `MC`, `A`, `white`; absent where it names none. */
+  readonly colour?: string;
 }
 
 /** `[…] 3 times`, `*…; rep from * to last 3 sts`. */
@@ -115,6 +120,13 @@ export interface EvenlyStep extends Placed {
   readonly count: Sized;
 }
 
+/** A passage that authors mean in one of two ways, the customary one first. */
+export interface EitherStep extends Placed {
+  readonly kind: 'either';
+  readonly doubt: PassageDoubt;
+  readonly ways: readonly [readonly Step[], readonly Step[]];
+}
+
 export type Step =
   | WorkStep
   | RepeatStep
@@ -126,7 +138,8 @@ export type Step =
   | MarkerStep
   | TurnStep
   | YarnStep
-  | EvenlyStep;
+  | EvenlyStep
+  | EitherStep;
 
 /** What the text says of the count: `(29 sts)`, or `2 sts increased`. */
 export interface StatedCount extends Placed {
@@ -152,6 +165,8 @@ export interface RowLabel extends Placed {
   readonly says: 'increase' | 'decrease' | null;
   /** `(paired increases)`: every increase or decrease that leans has one that leans the other way. */
   readonly isPaired: boolean;
+  /** `Row 1 (MC)`: the yarn of the row; null where the label names none. */
+  readonly colour: string | null;
 }
 
 export interface WrittenRow extends Placed {
@@ -190,6 +205,8 @@ export interface Readings {
   readonly bindOffLoop: 'separate' | 'counted' | null;
   readonly yarnForward: 'no stitch' | 'yarn over' | null;
   readonly repeatTimes: 'more' | 'in all' | null;
+  readonly passageTimes: 'passage' | 'last stitch' | null;
+  readonly lastRepeat: 'replaced' | 'cut short' | null;
   /** `make 1` in the old books is a yarn over, today a lifted strand; the count is the same. */
   readonly makeOne: 'lifted strand' | 'yarn over';
 }
@@ -204,6 +221,8 @@ export interface RowsHeader {
   /** Stitches on the needle before the first row, per size. */
   readonly start: (Sized & {readonly isCastOn: boolean}) | null;
   readonly sizes: readonly string[];
+  /** Names of yarns that are not customary ones, as the block lists them. */
+  readonly colours: readonly string[];
   readonly isRound: boolean;
   readonly readings: Readings;
   readonly ownAbbreviations: readonly Stitch[];

@@ -33,3 +33,8 @@ export class RowTrouble extends Error {
     this.span = span;
   }
 }
+
+/** Whether a place was sought that the rows before should have marked. */
+export function isAboutMarkers({trouble}: RowTrouble): boolean {
+  return ['no landmark', 'no marker here', 'too close'].includes(trouble.kind);
+}

@@ -84,3 +84,21 @@ export function makeIncrease(
   const face: Face = {shape: 'increase', from: uses, into: makes, lean, surface, method};
   return makeStitch(wording, {uses, makes, kind: 'increase', hand: surface, face, ...(lean && {lean})});
 }
+
+/** So many worked into one stitch, in whichever way the pattern explains. */
+export function makeManyInOne(into: number): Stitch {
+  return makeIncrease(
+    {american: `k${into} in 1`, words: `knit ${into} times into one stitch`},
+    [1, into],
+    'many',
+    null,
+  );
+}
+
+/** A crossing of so many stitches whose direction is told elsewhere, if at all. */
+export function makeUntoldCrossing(width: number, words = `cross ${width} stitches`): Stitch {
+  return makeStitch(
+    {american: `cross ${width}`, words},
+    {uses: width, makes: width, kind: 'crossing', face: {shape: 'own', from: width, into: width}},
+  );
+}

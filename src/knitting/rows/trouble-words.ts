@@ -13,6 +13,7 @@ const placeWords: Readonly<Record<Landmark, string>> = {
   gap: 'bound-off gap',
   turn: 'turning place',
   'double stitch': 'double stitch',
+  'round start': 'beginning of a round',
 };
 
 /** The trouble as a knitter would tell it: which row, how many over or short, inside which repeat. */

@@ -47,6 +47,7 @@ export function usedAbbreviations(pattern: WrittenPattern, dialect: Dialect): Us
     if ((step.kind === 'repeat' && step.style === 'star') || step.kind === 'again') add('rep');
     if ('extent' in step && (step.extent.kind === 'to last' || step.kind === 'bind off')) add('st(s)');
     if ('steps' in step) step.steps.forEach(addStep);
+    if (step.kind === 'either') step.ways[0].forEach(addStep);
   };
   for (const entry of pattern.entries) {
     const label = entry.label;

@@ -1,48 +1,29 @@
-import type {Problem, Span} from '../../support/result.ts';
+import type {Problem} from '../../support/result.ts';
 import {checkRow, checkStated} from './check-row.ts';
 import {otherSide, type Side} from './face.ts';
 import type {Law} from './law.ts';
-import {constant, isSame, type LinearForm, minus, plus, showForm} from './linear-form.ts';
+import {likelyCounts} from './likely-counts.ts';
+import {constant, isSame, type LinearForm, minus, plus} from './linear-form.ts';
 import {Measurer} from './measure.ts';
-import {castOn, isSameNeedles, type Needles, rounded, totalOf, turned} from './needle.ts';
+import {castOn, isSameNeedles, type Needles, totalOf, turned, withTotal} from './needle.ts';
 import type {PlannedStep} from './planned-step.ts';
 import type {SettledReadings} from './readings.ts';
+import {nextRound} from './round-needle.ts';
 import {type OrderedRow, type RowLoop, type RowTurn, sizedFor} from './row-order.ts';
-import type {StatedCount, WrittenRow} from './row-syntax.ts';
-import {RowTrouble} from './row-trouble.ts';
-import {labelOf, neverReached} from './row-words.ts';
+import type {WrittenRow} from './row-syntax.ts';
+import {isAboutMarkers, RowTrouble} from './row-trouble.ts';
+import {endOf, labelOf, neverReached, notReturned, wrongSide} from './row-words.ts';
 import {describeTrouble} from './trouble-words.ts';
 import {RowWorker} from './work-row.ts';
-
-/** The counts of one row as worked. `unworked` stitches were left on the needle at a turn. */
-export interface WorkedRow {
-  readonly turn: RowTurn;
-  /** Such as `Row 3`; of a range, the single row. */
-  readonly label: string;
-  readonly side: Side;
-  readonly in: LinearForm;
-  readonly used: LinearForm;
-  readonly made: LinearForm;
-  readonly out: LinearForm;
-  readonly unworked: LinearForm;
-  /** So often in all does it come again, with the same counts, in a repeat of rows. */
-  readonly times: number;
-  readonly isSound: boolean;
-  /** How it is worked, when that was asked for. */
-  readonly plan: readonly PlannedStep[] | null;
-}
-
-export interface WorkedPattern {
-  readonly rows: readonly WorkedRow[];
-  readonly problems: readonly Problem[];
-  readonly visited: number;
-}
+import type {WorkedPattern, WorkedRow} from './worked-row.ts';
 
 interface Setting {
   readonly law: Law;
   readonly size: number;
   readonly readings: SettledReadings;
   readonly isPlanned: boolean;
+  /** Only whether all rows come out is asked: nothing is worked behind the first that does not. */
+  readonly stopsEarly?: boolean;
 }
 
 /** As many row workings as one proof follows; longer repeats that keep changing their count are reported. */
@@ -61,6 +42,10 @@ class PatternWorker implements WorkedPattern {
   visited = 0;
   private needles: Needles;
   private side: Side | null = null;
+  /** The last row was a round and ended with a turn. */
+  private isTurnedRound = false;
+  /** The work goes against the direction of the round. */
+  private isBackward = false;
   private readonly setting: Setting;
   private readonly measurer: Measurer;
   private readonly firstIn = new Map<RowTurn, LinearForm>();
@@ -84,6 +69,7 @@ class PatternWorker implements WorkedPattern {
 
   workAll(rows: readonly OrderedRow[]): void {
     rows.forEach((row, index) => {
+      if (this.setting.stopsEarly && this.problems.length > 0) return;
       if (row.kind === 'loop') this.loopAndCheck(row);
       else if (!this.workRow(row)) this.recover(row, rows.slice(index + 1));
     });
@@ -96,16 +82,17 @@ class PatternWorker implements WorkedPattern {
     const total = totalOf(before);
     if (!this.firstIn.has(turn)) this.firstIn.set(turn, total);
     const side = this.takeSide(turn);
-    const worker = new RowWorker(before, this.setting.law, this.measurer);
+    const isRound = turn.isRound || this.isTurnedRound;
+    const worker = new RowWorker(before, this.setting.law, this.measurer, {
+      isRound,
+      isTurned: this.isTurnedRound,
+    });
     const plan: PlannedStep[] | null = this.setting.isPlanned ? [] : null;
     let trouble: Problem | null = null;
     let isExcused = false;
     try {
       worker.work(row.steps, plan);
-      const {left} = worker.needles;
-      if (!worker.endsWithTurn && !isSame(left, constant(0))) {
-        throw new RowTrouble({kind: 'left over', left}, endOf(turn));
-      }
+      this.finishRow(turn, worker);
     } catch (error) {
       if (!(error instanceof RowTrouble)) throw error;
       trouble = describeTrouble(error, labelOf(turn), worker);
@@ -114,8 +101,7 @@ class PatternWorker implements WorkedPattern {
     }
     this.visited += worker.visited;
     this.workings += 1;
-    this.needles = this.endRow(turn, worker);
-    if (worker.turns % 2 === (worker.endsWithTurn ? 0 : 1) && this.side) this.side = otherSide(this.side);
+    this.endRow(side, isRound, worker);
     const out = totalOf(this.needles);
     const found = this.problems.length;
     if (row.isWholeRead && !isExcused) {
@@ -135,7 +121,7 @@ class PatternWorker implements WorkedPattern {
       used: worker.used,
       made: worker.made,
       out,
-      unworked: worker.endsWithTurn ? worker.needles.right : constant(0),
+      unworked: worker.unworkedOf(total),
       times: 1,
       isSound: trouble === null,
       plan,
@@ -143,16 +129,36 @@ class PatternWorker implements WorkedPattern {
     if (isFaulty) this.isMarkerInDoubt = true;
     this.isTurnInDoubt = !row.isWholeRead && row.steps.some(({kind}) => kind === 'turn');
     const change = this.assumed.get(row);
-    if (isFaulty && change) this.needles = withTotal(this.needles, plus(total, change));
+    if (isFaulty && change) this.goOnFrom(plus(total, change));
     return !isFaulty || change !== undefined;
   }
 
-  private endRow(turn: RowTurn, worker: RowWorker): Needles {
-    if (worker.endsWithTurn) return worker.needles;
-    if (turn.isRound && worker.turns % 2 === 0) return rounded(worker.needles);
-    const {needles} = worker;
-    const all = {...needles, left: constant(0), right: totalOf(needles)};
-    return turned(all);
+  /** A short row that goes back may end past the beginning of its round, where it is turned without a word. */
+  private finishRow(turn: RowTurn, worker: RowWorker): void {
+    if (worker.endsWithTurn) return;
+    const {leftToEnd: left, pastEnd: past} = worker;
+    const isPast = !isSame(past, constant(0));
+    if (isPast && this.isBackward !== (worker.turns % 2 === 1)) {
+      worker.turn();
+      worker.endsWithTurn = true;
+    } else if (isPast) {
+      throw new RowTrouble({kind: 'too few', needed: past, found: constant(0)}, endOf(turn));
+    } else if (!isSame(left, constant(0))) {
+      throw new RowTrouble({kind: 'left over', left}, endOf(turn));
+    }
+  }
+
+  /** Puts needles and side as the next row finds them. A flat row is turned at its end, a round only when it went back. */
+  private endRow(side: Side, isRound: boolean, worker: RowWorker): void {
+    const {needles, turns, endsWithTurn} = worker;
+    const isBackward = this.isBackward !== (turns % 2 === 1);
+    const isTurnedAtEnd = !endsWithTurn && (!isRound || isBackward);
+    this.side = (turns + (isTurnedAtEnd ? 1 : 0)) % 2 === 1 ? otherSide(side) : side;
+    this.isTurnedRound = isRound && endsWithTurn;
+    this.isBackward = this.isTurnedRound && isBackward;
+    if (endsWithTurn) this.needles = needles;
+    else if (isRound) this.needles = nextRound(needles, isBackward, this.setting.law);
+    else this.needles = turned({...needles, left: constant(0), right: totalOf(needles)});
   }
 
   /** The side that the row is worked on, and a problem when its label says otherwise. */
@@ -162,16 +168,9 @@ class PatternWorker implements WorkedPattern {
     const stated = label.every === 'RS' || label.every === 'WS' ? null : label.side;
     let side = expected ?? stated ?? (isRound || (number ?? 1) % 2 === 1 ? 'RS' : 'WS');
     if (expected && stated && stated !== expected && label.ranges.every(({first, last}) => first === last)) {
-      this.problems.push({
-        message: `\`${label.text}\` is worked on the ${expected}, not the ${stated}`,
-        hint: isRound
-          ? 'In the round every row is a right-side row, unless the work was turned.'
-          : 'Right-side and wrong-side rows alternate; check the label and that no row is missing before it.',
-        span: label.sideSpan ?? label.span,
-      });
+      this.problems.push(wrongSide(label, expected, isRound));
       side = stated;
     }
-    this.side = isRound ? side : otherSide(side);
     return side;
   }
 
@@ -233,11 +232,7 @@ class PatternWorker implements WorkedPattern {
     if (!first || !start || isSame(start, now)) return;
     const isForPattern = often.kind === 'open' && often.isForPattern;
     if (!isForPattern && this.canBeWorkedAgain(turns)) return;
-    this.problems.push({
-      message: `\`${labelOf(first)}\` first finds ${showForm(start)} stitches and, after the rows to be repeated, ${showForm(now)}`,
-      hint: 'Rows that are repeated for the pattern must end with the count they began with; check the increases and decreases, or say how often they are repeated.',
-      span,
-    });
+    this.problems.push(notReturned(first, start, now, span));
   }
 
   private canBeWorkedAgain(turns: readonly RowTurn[]): boolean {
@@ -250,11 +245,11 @@ class PatternWorker implements WorkedPattern {
    */
   private recover(failed: RowTurn, rest: readonly OrderedRow[]): void {
     const row = this.rows.at(-1);
-    if (this.isTrial || !row || rest.length === 0) return;
+    if (this.isTrial || this.setting.stopsEarly || !row || rest.length === 0) return;
     const next = rest.slice(0, trialRows);
     let best = row.out;
     let fewest = Number.POSITIVE_INFINITY;
-    for (const count of this.candidates(failed, row)) {
+    for (const count of likelyCounts(failed.row, row, this.setting.size)) {
       if (this.trials <= 0) break;
       const troubles = this.troublesOf(
         next,
@@ -264,24 +259,15 @@ class PatternWorker implements WorkedPattern {
       if (troubles < fewest) [best, fewest] = [count, troubles];
       if (fewest === 0) break;
     }
-    if (!isSame(best, row.out)) this.needles = withTotal(this.needles, best);
+    if (!isSame(best, row.out)) this.goOnFrom(best);
     this.assumed.set(failed.row, minus(best, row.in));
   }
 
-  /** The count that is stated, the one that came out, the one before, then all others, the nearest first. */
-  private *candidates({row}: RowTurn, {out, in: before}: WorkedRow): Generator<LinearForm> {
-    yield* row.stated.filter(({kind}) => kind === 'total').map(this.statedTotal);
-    yield out;
-    yield before;
-    if (out.each !== 0 || before.each !== 0) return;
-    for (let distance = 1; distance <= Math.max(before.fixed, 12); distance++) {
-      yield constant(before.fixed + distance);
-      if (distance < before.fixed) yield constant(before.fixed - distance);
-    }
+  private goOnFrom(total: LinearForm): void {
+    this.needles = withTotal(this.needles, total);
+    this.isTurnedRound = false;
+    this.isBackward = false;
   }
-
-  private readonly statedTotal = ({count}: StatedCount): LinearForm =>
-    constant(sizedFor(count, this.setting.size));
 
   private troublesOf(
     rows: readonly OrderedRow[],
@@ -294,6 +280,10 @@ class PatternWorker implements WorkedPattern {
     trial.isMarkerInDoubt = this.isMarkerInDoubt;
     trial.isTurnInDoubt = this.isTurnInDoubt;
     trial.side = this.side;
+    if (needles === this.needles) {
+      trial.isTurnedRound = this.isTurnedRound;
+      trial.isBackward = this.isBackward;
+    }
     trial.workAll(rows);
     this.trials -= trial.workings + trial.visited;
     this.visited += trial.visited;
@@ -301,23 +291,6 @@ class PatternWorker implements WorkedPattern {
   }
 }
 
-/** So many rows behind a faulty one are looked at to tell which count was meant, and so many rows and
- * steps in all. */
+/** So many rows behind a faulty one are looked at to tell which count was meant, and so many rows and steps in all. */
 const trialRows = 12;
 const mostTrials = 10_000;
-
-/** As many stitches as that before the next row; the markers stay where they are from the far end. */
-function withTotal(needles: Needles, total: LinearForm): Needles {
-  const {left, leftMarks} = needles;
-  return isSame(totalOf(needles), total) && isSame(left, total)
-    ? needles
-    : {left: total, right: constant(0), leftMarks, rightMarks: []};
-}
-
-function isAboutMarkers({trouble}: RowTrouble): boolean {
-  return ['no landmark', 'no marker here', 'too close'].includes(trouble.kind);
-}
-
-function endOf({row}: RowTurn): Span {
-  return row.steps.at(-1)?.span ?? row.span;
-}

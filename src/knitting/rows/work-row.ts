@@ -1,10 +1,9 @@
 import type {Span} from '../../support/result.ts';
-import type {Law} from './law.ts';
-import {constant, isExact, isSame, type LinearForm, minus, none, plus, times} from './linear-form.ts';
-import type {Measure, Measurer} from './measure.ts';
-import {type Needles, turned, withMark, worked} from './needle.ts';
+import {constant, isSame, type LinearForm, minus, none, plus, times} from './linear-form.ts';
+import type {Measure} from './measure.ts';
 import type {PlannedStep} from './planned-step.ts';
-import type {BindOffStep, EvenlyStep, Extent, MarkerStep, Step} from './row-syntax.ts';
+import {RowNeedles} from './row-needles.ts';
+import type {BindOffStep, EvenlyStep, Step} from './row-syntax.ts';
 import {RowTrouble} from './row-trouble.ts';
 import {doubleStitch} from './stitches.ts';
 
@@ -12,28 +11,11 @@ type RepeatedStep = Extract<Step, {kind: 'work' | 'repeat' | 'again'}>;
 
 /** Passages whose use depends on the place (markers) are followed one by one, for at most so many steps of a row. */
 const mostFollowed = 10_000;
-/** More markers than a needle carries. */
-const mostMarkers = 200;
-
 /** Works one row on the needles, counting. Throws `RowTrouble` where it does not come out. */
-export class RowWorker {
-  needles: Needles;
-  used: LinearForm = none;
-  made: LinearForm = none;
-  turns = 0;
+export class RowWorker extends RowNeedles {
   endsWithTurn = false;
   /** How many steps were looked at: the measure of the work done. */
   visited = 0;
-  private readonly law: Law;
-  private readonly measurer: Measurer;
-  /** Left needle when a marker was just reached by `to marker`: the next `to marker` means the one behind it. */
-  private reached: LinearForm | null = null;
-
-  constructor(needles: Needles, law: Law, measurer: Measurer) {
-    this.needles = needles;
-    this.law = law;
-    this.measurer = measurer;
-  }
 
   work(steps: readonly Step[], plan: PlannedStep[] | null): void {
     steps.forEach((step, index) => {
@@ -59,6 +41,9 @@ export class RowWorker {
         case 'evenly':
           this.evenly(step, plan);
           break;
+        case 'either':
+          this.work(step.ways[0], plan);
+          break;
         default: {
           const measure = this.measurer.step(step);
           if (!measure) throw new RowTrouble({kind: 'unclear end'}, step.span);
@@ -74,6 +59,12 @@ export class RowWorker {
         }
       }
     });
+  }
+
+  /** Stitches that a turn at the end leaves: those still on the left needle, or in a round all that were not worked. */
+  unworkedOf(total: LinearForm): LinearForm {
+    if (!this.endsWithTurn) return none;
+    return this.isRound && this.turns === 1 ? minus(total, this.used) : this.needles.right;
   }
 
   private repeat(
@@ -103,11 +94,7 @@ export class RowWorker {
 
   private noteDouble(step: RepeatedStep): void {
     if (step.kind !== 'work' || step.stitch !== doubleStitch) return;
-    this.needles = withMark(
-      this.needles,
-      {kind: 'double stitch', name: null, at: this.needles.right},
-      mostMarkers,
-    );
+    this.lay('double stitch', this.needles.right);
   }
 
   private bodyOf(step: Extract<Step, {kind: 'work'}>): Measure {
@@ -128,9 +115,12 @@ export class RowWorker {
     if (fixed !== null) return constant(fixed);
     const {extent, span} = step;
     const isStar = step.kind === 'repeat' && step.style === 'star';
-    const behind = isStar && (extent.kind === 'as fits' || extent.kind === 'to end');
-    if (behind) return this.fitting(body, steps, index, span);
-    const room = minus(this.needles.left, this.leftAt(extent, span));
+    const isToEnd = extent.kind === 'as fits' || extent.kind === 'to end';
+    if (isToEnd && (isStar || (step.kind === 'repeat' && index < steps.length - 1))) {
+      return this.fitting(body, steps, index, span);
+    }
+    const target = this.leftAt(extent, span);
+    const room = minus(this.needles.left, target);
     if (body.uses === 0) throw new RowTrouble({kind: 'endless repeat'}, span);
     return this.divide(room, body, span, isStar);
   }
@@ -139,14 +129,15 @@ export class RowWorker {
   private fitting(body: Measure, steps: readonly Step[], index: number, span: Span): LinearForm {
     if (body.uses === 0) throw new RowTrouble({kind: 'endless repeat'}, span);
     const tail = this.measurer.usesBehind(steps, index);
-    if (tail !== null) return this.divide(minus(this.needles.left, constant(tail)), body, span, true);
+    const left = minus(this.needles.left, this.leftAtEnd());
+    if (tail !== null) return this.divide(minus(left, constant(tail)), body, span, true);
     const rest = steps.slice(index + 1);
     const flexible = rest.findIndex(
       (step) => step.kind === 'work' && step.extent.kind === 'to end' && step.stitch.uses === 1,
     );
     const before = flexible < 0 ? null : this.measurer.passage(rest.slice(0, flexible));
     if (!before) throw new RowTrouble({kind: 'unclear end'}, span);
-    const room = minus(this.needles.left, constant(before.uses));
+    const room = minus(left, constant(before.uses));
     if (room.each === 0) return constant(Math.max(0, Math.floor(room.fixed / body.uses)));
     if (room.each % body.uses === 0) {
       return {each: room.each / body.uses, fixed: Math.floor(room.fixed / body.uses)};
@@ -169,32 +160,6 @@ export class RowWorker {
       throw new RowTrouble({kind: 'no repeat', found: room, uses}, span);
     }
     return whole;
-  }
-
-  /** How many stitches are still on the left needle when the extent is reached. */
-  private leftAt(extent: Extent, span: Span): LinearForm {
-    if (extent.kind === 'to last') return constant(this.measurer.sized(extent.count));
-    if (extent.kind !== 'to landmark') return none;
-    const {left, leftMarks} = this.needles;
-    const isAhead = (at: LinearForm) =>
-      this.law.signOf(minus(left, at)) >= 0 &&
-      !(this.reached && isSame(this.reached, at) && isSame(left, at));
-    const ahead = leftMarks.filter(
-      ({kind, name, at}) =>
-        kind === extent.landmark && (extent.name === null || name === extent.name) && isAhead(at),
-    );
-    const first = ahead[0];
-    if (!first)
-      throw new RowTrouble({kind: 'no landmark', landmark: extent.landmark, name: extent.name}, span);
-    const nearest = ahead.reduce((a, b) => (this.law.signOf(minus(b.at, a.at)) > 0 ? b : a), first);
-    const before = extent.before ? this.measurer.sized(extent.before) : 0;
-    const past = extent.past ? this.measurer.sized(extent.past) : 0;
-    const target = plus(nearest.at, constant(before - past));
-    if (this.law.signOf(minus(left, target)) < 0) {
-      throw new RowTrouble({kind: 'too close', landmark: extent.landmark}, span);
-    }
-    if (extent.landmark === 'marker' && before === 0 && past === 0) this.reached = target;
-    return target;
   }
 
   /** A passage with markers or turns in it, worked time after time. */
@@ -233,7 +198,7 @@ export class RowWorker {
     if (extent.kind !== 'as fits' && extent.kind !== 'to end') return this.leftAt(extent, step.span);
     const tail = this.measurer.usesBehind(steps, index);
     if (tail === null) throw new RowTrouble({kind: 'unclear end'}, step.span);
-    return constant(tail);
+    return plus(this.leftAtEnd(), constant(tail));
   }
 
   private bindOff(step: BindOffStep, plan: PlannedStep[] | null): void {
@@ -241,43 +206,17 @@ export class RowWorker {
     const count =
       extent.kind === 'times' || extent.kind === 'more'
         ? constant(this.measurer.sized(extent.count))
-        : minus(this.needles.left, extent.kind === 'as fits' ? none : this.leftAt(extent, span));
+        : minus(this.needles.left, this.leftAt(extent, span));
     const {left, right} = this.needles;
     const isAll = isSame(count, left);
     const keepsLoop = !isAll && this.measurer.readings['bind-off loop'] === 'separate';
     const loop = constant(keepsLoop ? 1 : 0);
     this.take(plus(count, loop), loop, span);
     if (!isAll) {
-      this.needles = withMark(this.needles, {kind: 'gap', name: null, at: right}, mostMarkers);
+      this.lay('gap', right);
     }
     plan?.push({step, times: count.fixed, uses: 1, makes: 0, inner: null});
     if (keepsLoop) plan?.push({step, times: 1, uses: 1, makes: 1, inner: null});
-  }
-
-  private marker({action, name, span}: MarkerStep): void {
-    const {left, right, leftMarks, rightMarks} = this.needles;
-    if (action === 'place') {
-      if (rightMarks.length >= mostMarkers) throw new RowTrouble({kind: 'too many markers'}, span);
-      this.needles = withMark(this.needles, {kind: 'marker', name, at: right}, mostMarkers);
-      return;
-    }
-    const here = leftMarks.findIndex((mark) => mark.kind === 'marker' && isSame(mark.at, left));
-    const mark = leftMarks[here];
-    if (!mark) {
-      if (isSame(left, none) || isSame(right, none)) return;
-      const next = leftMarks.find(({kind}) => kind === 'marker');
-      throw new RowTrouble({kind: 'no marker here', ahead: next ? minus(left, next.at) : null}, span);
-    }
-    const moved = action === 'slip' ? [...rightMarks, {...mark, at: right}] : rightMarks;
-    this.needles = {...this.needles, leftMarks: leftMarks.toSpliced(here, 1), rightMarks: moved};
-    this.reached = null;
-  }
-
-  private turn(): void {
-    const after = turned(this.needles);
-    this.needles = withMark(after, {kind: 'turn', name: null, at: after.right}, mostMarkers);
-    this.turns += 1;
-    this.reached = null;
   }
 
   private evenly(step: EvenlyStep, plan: PlannedStep[] | null): void {
@@ -290,15 +229,5 @@ export class RowWorker {
       throw new RowTrouble({kind: 'too few', needed, found: left}, span);
     this.take(left, made, span);
     plan?.push({step, times: 1, uses: left.fixed, makes: made.fixed, inner: null});
-  }
-
-  private take(uses: LinearForm, makes: LinearForm, span: Span): void {
-    const {left} = this.needles;
-    if (this.law.signOf(minus(left, uses)) < 0)
-      throw new RowTrouble({kind: 'too few', needed: uses, found: left}, span);
-    this.needles = worked(this.needles, uses, makes, this.law);
-    this.used = plus(this.used, uses);
-    this.made = plus(this.made, makes);
-    if (!isExact(this.used) || !isExact(this.made)) throw new RowTrouble({kind: 'too many'}, span);
   }
 }

@@ -39,12 +39,15 @@ function writeHeader({header}: WrittenPattern): string[] {
   if (header.sizes.length > 0) lines.push(`sizes: ${bracketed(header.sizes)}`);
   if (header.start)
     lines.push(`${header.start.isCastOn ? 'cast on' : 'stitches'}: ${writeSized(header.start)}`);
+  if (header.colours.length > 0) lines.push(`colours: ${header.colours.join(', ')}`);
   if (header.isRound) lines.push('in the round');
-  const {bindOffLoop, yarnForward, repeatTimes, makeOne} = header.readings;
+  const {bindOffLoop, yarnForward, repeatTimes, passageTimes, lastRepeat, makeOne} = header.readings;
   if (bindOffLoop) lines.push(`reading: bind-off loop ${bindOffLoop}`);
   if (yarnForward)
     lines.push(`reading: yarn forward makes ${yarnForward === 'yarn over' ? 'a' : 'no'} stitch`);
   if (repeatTimes) lines.push(`reading: repeat times ${repeatTimes}`);
+  if (passageTimes) lines.push(`reading: times of the ${passageTimes}`);
+  if (lastRepeat) lines.push(`reading: last repeat ${lastRepeat}`);
   if (makeOne === 'yarn over') lines.push('reading: make 1 yarn over');
   for (const {id, uses, makes, names} of header.ownAbbreviations) {
     lines.push(`${id}: uses ${uses}, makes ${makes}, "${names.american.words}"`);
@@ -112,7 +115,8 @@ function writeStep(step: Step, dialect: Dialect, depth: number): string {
       const name = step.isDoubtful ? 'yf' : step.stitch.names[dialect].abbreviation;
       return (
         writeRun(name, step.stitch, step.extent) +
-        (step.yarn ? ` wyi${step.yarn === 'front' ? 'f' : 'b'}` : '')
+        (step.yarn ? ` wyi${step.yarn === 'front' ? 'f' : 'b'}` : '') +
+        (step.colour === undefined ? '' : ` with ${step.colour}`)
       );
     }
     case 'repeat': {
@@ -139,6 +143,8 @@ function writeStep(step: Step, dialect: Dialect, depth: number): string {
       return step.how === 'plain' ? 'turn' : 'w&t';
     case 'yarn':
       return step.to === 'back' ? 'yb' : 'wyif';
+    case 'either':
+      return writeAt(step.ways[0], dialect, depth);
     case 'evenly':
       return `${step.change === 'increase' ? 'inc' : 'dec'} ${writeSized(step.count)} sts evenly across row`;
   }
@@ -161,9 +167,11 @@ const landmarkWords: Readonly<Record<Landmark, string>> = {
   gap: 'gap',
   turn: 'turn',
   'double stitch': 'ds',
+  'round start': 'beg of rnd',
 };
 
-function writeExtent(extent: Extent): string {
+/** How far or how often, as canonical written rows have it. */
+export function writeExtent(extent: Extent): string {
   switch (extent.kind) {
     case 'times':
       return `${writeSized(extent.count)} times`;

@@ -4,6 +4,7 @@ import {setTypography} from '../../support/typography.ts';
 import {itemAnchor} from '../item-anchor.ts';
 import type {LayoutInput} from '../layout-input.ts';
 import type {PageCounts} from '../printable.ts';
+import {hasAttempts} from './attempts.ts';
 import {leafRange} from './leaf-range.ts';
 import {latestRework} from './rework-round.ts';
 
@@ -28,6 +29,8 @@ export interface ContentsView {
   readonly sections: readonly SectionList[];
   /** The leaves of the reference list; null when the binder cites nothing. */
   readonly references: {readonly anchor: string; readonly leaves: string | null} | null;
+  /** The appendix of attempts, likewise. */
+  readonly attempts: {readonly anchor: string; readonly leaves: string | null} | null;
 }
 
 /** The ids of the sheets that are no item's. */
@@ -35,6 +38,7 @@ export const frontAnchors = {
   title: 'sheet-title',
   contents: 'sheet-contents',
   references: 'sheet-references',
+  attempts: 'sheet-attempts',
 };
 
 export function dividerAnchor(section: Section): string {
@@ -48,6 +52,9 @@ export function contentsView(input: LayoutInput, counts: PageCounts): ContentsVi
       input.references.length === 0
         ? null
         : {anchor: frontAnchors.references, leaves: leafRange(counts?.get(frontAnchors.references))},
+    attempts: hasAttempts(input)
+      ? {anchor: frontAnchors.attempts, leaves: leafRange(counts?.get(frontAnchors.attempts))}
+      : null,
   };
 }
 

@@ -1,4 +1,5 @@
 import type {Assessment, Binder, Item} from '../../model/binder.ts';
+import type {ItemDifference} from '../../model/difference.ts';
 import type {Measurement, Rework} from '../../model/schema/item-fields.ts';
 import {setTypography} from '../../support/typography.ts';
 import type {LayoutInput} from '../layout-input.ts';
@@ -39,6 +40,21 @@ export interface ResubmissionView {
     readonly now: string | null;
     readonly rows: readonly ComparedMeasure[];
   } | null;
+  /** The remarks of earlier rounds with what was done then, the first round first. */
+  readonly history: readonly {
+    readonly remark: RemarkView;
+    readonly done: readonly string[];
+  }[];
+  /** What changed in the words since the round named; null where no old version is kept. */
+  readonly changes: {
+    readonly round: number;
+    readonly facts: ItemDifference['facts'];
+    readonly paragraphs: readonly (readonly {
+      readonly isNew: boolean;
+      readonly isOld: boolean;
+      readonly text: string;
+    }[])[];
+  } | null;
 }
 
 export function resubmissionView(input: LayoutInput, item: Item): ResubmissionView {
@@ -58,7 +74,41 @@ export function resubmissionView(input: LayoutInput, item: Item): ResubmissionVi
     remark: remarkView(binder, item, round),
     done: paragraphs(rework?.done ?? '').map(setTypography),
     measures: rework === null ? null : measures(input, item, rework),
+    history: historyOf(binder, item, round),
+    changes: changesOf(input, item),
   };
+}
+
+function changesOf({differences}: LayoutInput, {id}: Item): ResubmissionView['changes'] {
+  const difference = differences?.get(id);
+  if (difference === undefined) return null;
+  return {
+    round: difference.round,
+    facts: difference.facts.map(({label, before, now}) => ({
+      label,
+      before: setTypography(before),
+      now: setTypography(now),
+    })),
+    paragraphs: difference.paragraphs.map((stretches) =>
+      stretches.map(({kind, text}) => ({
+        isNew: kind === 'new',
+        isOld: kind === 'old',
+        text: setTypography(text),
+      })),
+    ),
+  };
+}
+
+/** Every answer about the item before the last. */
+function historyOf(binder: Binder, item: Item, round: number): ResubmissionView['history'] {
+  return binder.assessments
+    .filter((answer) => answer.round < round - 1)
+    .flatMap((answer) => {
+      const remark = remarkView(binder, item, answer.round + 1);
+      if (remark === null || remark.round !== answer.round) return [];
+      const rework = item.fields.rework.find((each) => each.round === answer.round + 1);
+      return [{remark, done: paragraphs(rework?.done ?? '').map(setTypography)}];
+    });
 }
 
 /** The answer to the last round before this one in which the item was assessed. */

@@ -1,5 +1,6 @@
 import type {Item} from '../../model/binder.ts';
-import {groupThousands, wordsAsked} from './word-count.ts';
+import {groupThousands} from '../../support/asked-range.ts';
+import {wordsAsked} from './word-count.ts';
 
 /** A bar of words against what is asked. Positions are millimetres from the left end of a 30 mm bar. */
 export interface WordBar {

@@ -33,18 +33,20 @@ export function validateFields<Schema extends z.ZodType>(
 ): Validated<z.output<Schema>> {
   const draft = draftOf(written.value);
   const places = draftPlaces(draft, written.places, written.at);
-  let found: readonly FlatIssue[] | null = null;
-  const faults = (issues: readonly FlatIssue[]) => issues.flatMap((issue) => faultsOf(issue, schema, places));
+  /** As found before anything was repaired: taking an entry out of a list moves the places of those after it. */
+  let found: readonly {readonly isStub: boolean; readonly faults: readonly ReadingFault[]}[] | null = null;
   // Each round of repairs takes out at least one value, so few are needed; a bound keeps a bug of ours from hanging.
   for (let round = 0; round < 50; round++) {
     const result = schema.safeParse(draft.value, {reportInput: true});
     const issues = result.success ? [] : withoutEchoes(flatIssues(result.error.issues), schema);
-    found ??= issues;
-    if (result.success)
-      return {fields: result.data, places, faults: faults(found.filter((issue) => !isStub(issue)))};
+    found ??= issues.map((issue) => ({isStub: isStub(issue), faults: faultsOf(issue, schema, places)}));
+    if (result.success) {
+      const faults = found.filter((each) => !each.isStub).flatMap((each) => each.faults);
+      return {fields: result.data, places, faults};
+    }
     if (!repair(draft, issues, schema)) break;
   }
-  return {fields: null, places, faults: faults(found ?? [])};
+  return {fields: null, places, faults: (found ?? []).flatMap(({faults}) => faults)};
 }
 
 /** A stub's `…` where a number or a date belongs is not wrong, only not written yet: the syllabus says whether it must be. */

@@ -11,7 +11,7 @@ export const assessmentSchema = z.strictObject({
   results: z.record(
     z.string(),
     z.strictObject({
-      result: z.enum(['passed', 'rework']),
+      result: z.enum(['passed', 'rework', 'open']).describe('open while it is not yet written in'),
       remark: text.optional().describe('what the assessors wrote, word for word'),
     }),
   ),

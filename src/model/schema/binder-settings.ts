@@ -1,4 +1,5 @@
 import {z} from 'zod';
+import {citationStyles, papers, ringCounts, unitSystems} from '../print-choices.ts';
 import {dateSchema, lengthSchema} from './quantities.ts';
 
 const text = z.string().trim();
@@ -24,15 +25,16 @@ export const binderSettingsSchema = z.strictObject({
     address: z.array(text).default([]).describe('where the box goes'),
   }),
   date: dateSchema.describe('the date printed on the title page and stored in the PDF'),
-  paper: z.enum(['A4', 'Letter']).default('A4'),
-  rings: z.union([z.literal(2), z.literal(3), z.literal(4)]).default(2),
+  paper: z.enum(papers).default('A4'),
+  rings: z.literal(ringCounts).default(2),
   sides: z.enum(['single', 'duplex']).default('single'),
-  units: z
-    .enum(['metric', 'inch'])
-    .default('metric')
-    .describe('which unit stands first; both are always printed'),
+  units: z.enum(unitSystems).default('metric').describe('which unit stands first; both are always printed'),
   language: z.enum(['en-GB', 'en-US']).default('en-GB'),
-  'citation-style': z.enum(['author-date', 'note', 'numeric']).default('author-date'),
+  'citation-style': z.enum(citationStyles).default('author-date'),
+  appendices: z
+    .array(z.enum(['attempts']))
+    .default([])
+    .describe('sheets at the end of the binder; attempts shows how each piece came out from try to try'),
   'photo-dpi': z
     .number()
     .int()
@@ -44,6 +46,14 @@ export const binderSettingsSchema = z.strictObject({
     .strictObject({width: lengthSchema.optional(), height: lengthSchema.optional()})
     .default({})
     .describe('size of one tag; 90 × 55 mm when left out'),
+  rounds: z
+    .array(
+      z.strictObject({
+        round: z.number().int().min(1).describe('1 is the first resubmission'),
+        letter: text.optional().describe('your own words for the letter that goes with it'),
+      }),
+    )
+    .default([]),
   rules: z.record(z.string(), ruleSettingSchema).default({}),
   browser: text.optional().describe('path of the browser that prints'),
 });

@@ -43,6 +43,20 @@ export const measurementSchema = z.strictObject({
   size: sizeSchema.optional(),
 });
 
+/** One try at a piece that was worked more than once. Only its day must be said. */
+export const attemptSchema = z.strictObject({
+  on: dateSchema.describe('the day of the attempt, year-month-day'),
+  needles: oneOrMore(text).optional().describe('needle sizes, such as 4.5 mm'),
+  edges: sizeSchema
+    .pick({left: true, right: true})
+    .optional()
+    .describe('the left and the right edge, laid flat'),
+  stitches: oneOrMore(gaugeCountSchema).default([]).describe('stitch counts, such as 20 over 10 cm'),
+  rows: oneOrMore(gaugeCountSchema).default([]).describe('row counts, such as 28 over 10 cm'),
+  wrong: text.optional().describe('what went wrong'),
+  helped: text.optional().describe('what helped'),
+});
+
 export const photoSchema = z.union([
   text.transform((file) => ({file, description: undefined, width: undefined})),
   z.strictObject({
@@ -87,6 +101,10 @@ const worked = {
   'cast-on': text.optional(),
   'bind-off': text.optional(),
   measured: z.array(measurementSchema).default([]),
+  attempts: z
+    .array(attemptSchema)
+    .default([])
+    .describe('earlier tries and this one, the first try first, so that a trouble is seen and its cure'),
   blocking: text.optional(),
 };
 
@@ -130,4 +148,5 @@ export type FieldsOf<K extends keyof typeof fieldSchemas> = z.output<(typeof fie
 export type Measurement = z.output<typeof measurementSchema>;
 export type Size = z.output<typeof sizeSchema>;
 export type Yarn = z.output<typeof yarnSchema>;
+export type Attempt = z.output<typeof attemptSchema>;
 export type Rework = z.output<typeof reworkSchema>;

@@ -17,6 +17,7 @@ export const printLedgerSchema = z.strictObject({
         done: z.enum(['printed', 'taken out']),
         on: dateSchema,
         fingerprint: text.optional().describe('stands for everything that is drawn on a printed leaf'),
+        draft: z.boolean().optional().describe('whether the printed leaf is marked as a draft'),
       }),
     )
     .default([]),

@@ -90,6 +90,12 @@ export const sourceSchema = z.strictObject({
   shelf: z.enum(['own', 'library', 'online']).optional().describe('where you find it again'),
 });
 
+/** The library: a list of sources, or one under `references`, as CSL-YAML has it. */
+export const librarySchema = z.union([
+  z.array(sourceSchema),
+  z.looseObject({references: z.array(sourceSchema)}),
+]);
+
 function readDate(written: string): SourceDate | null {
   const match = /^(c\.|ca\.|circa)?\s*(\d{1,4})(?:-(0?[1-9]|1[0-2])(?:-(0?[1-9]|[12]\d|3[01]))?)?$/.exec(
     written,

@@ -6,6 +6,20 @@ import {lengthSchema} from './quantities.ts';
 const text = z.string().trim();
 const count = z.number().int().min(0);
 
+/** What the trade's written patterns consist of, in their usual order. */
+export const patternParts = [
+  'materials',
+  'needles',
+  'gauge',
+  'finished size',
+  'notes',
+  'abbreviations',
+  'instructions',
+  'chart',
+  'finishing',
+] as const;
+export type PatternPart = (typeof patternParts)[number];
+
 /** What a requirement may limit. Everything is optional; a missing limit is not checked. */
 export const limitsSchema = z.strictObject({
   references: z
@@ -44,6 +58,11 @@ export const limitsSchema = z.strictObject({
     .enum(['required', 'optional'])
     .optional()
     .describe('whether written instructions (a rows block) must be there'),
+  parts: z.array(z.enum(patternParts)).optional().describe('what a written pattern must have'),
+  'self-check': z
+    .array(text)
+    .optional()
+    .describe('what is looked over by eye before posting, beside the usual points, one sentence each'),
 });
 
 export const requirementSchema = z.strictObject({

@@ -22,3 +22,13 @@ export function datesOf(item: Item): readonly WrittenDate[] {
     ...measured.filter(({when}) => when === 'after blocking'),
   ].flatMap(({date, path, what}) => (date === undefined ? [] : [{date, path, what}]));
 }
+
+/** The days of the attempts, in the order written: a piece that is sent may have been begun after the earlier ones. */
+export function attemptDates(item: Item): readonly WrittenDate[] {
+  const attempts = 'attempts' in item.fields ? item.fields.attempts : [];
+  return attempts.map(({on}, index) => ({
+    date: on,
+    path: ['attempts', index, 'on'],
+    what: `tried (attempt ${index + 1})`,
+  }));
+}

@@ -1,5 +1,7 @@
 import type {Place} from '../../diagnostics/finding.ts';
-import {type ProvedPattern, proveRows} from '../../knitting/rows/prove-rows.ts';
+import {nameSlipOfLaw, nameSlips} from '../../knitting/rows/name-slips.ts';
+import {proveForEveryMultiple} from '../../knitting/rows/prove-for-every-multiple.ts';
+import {proveRows} from '../../knitting/rows/prove-rows.ts';
 import {type ReadRows, readRows} from '../../knitting/rows/read-rows.ts';
 import type {Binder, Item} from '../../model/binder.ts';
 import type {Problem, Span} from '../../support/result.ts';
@@ -11,32 +13,48 @@ export interface RowBlock {
   readonly item: Item;
   readonly block: Block;
   readonly read: ReadRows;
-  readonly proved: () => ProvedPattern;
+  /** Where the rows do not add up as they are written. */
+  readonly countProblems: () => readonly Problem[];
+  /** Where rows that add up as written do not for every number of repeats of a stated multiple; null when they do. */
+  readonly lawProblem: () => Problem | null;
 }
 
+type Proof = Pick<RowBlock, 'read' | 'countProblems' | 'lawProblem'>;
+
 /** By block, which never changes: several rules ask for the same, and a preview asks again after every save. */
-const known = new WeakMap<Block, Pick<RowBlock, 'read' | 'proved'>>();
+const known = new WeakMap<Block, Proof>();
 
 /** Every block of written rows in the binder, read. */
 export function rowBlocks(binder: Binder): readonly RowBlock[] {
   return binder.items.flatMap((item) =>
     item.body.blocks
       .filter(({language}) => language === 'rows')
-      .map((block) => ({item, block, ...readOnce(block)})),
+      .map((block) => ({item, block, ...proofOf(block)})),
   );
 }
 
-function readOnce(block: Block): Pick<RowBlock, 'read' | 'proved'> {
+function proofOf(block: Block): Proof {
   const before = known.get(block);
   if (before) return before;
   const read = readRows(block.text);
-  let proof: ProvedPattern | null = null;
-  const proved = () => {
-    proof ??= proveRows(read.pattern);
-    return proof;
+  const {pattern, problems} = read;
+  const countProblems = once(() => nameSlips(pattern, proveRows(pattern).problems));
+  const lawProblem = once(() => {
+    if (pattern.header.multiple === null || problems.length > 0 || countProblems().length > 0) return null;
+    const {firstFailure} = proveForEveryMultiple(pattern);
+    return firstFailure && nameSlipOfLaw(pattern, firstFailure.problem);
+  });
+  const proof = {read, countProblems, lawProblem};
+  known.set(block, proof);
+  return proof;
+}
+
+function once<T>(compute: () => T): () => T {
+  let found: {readonly value: T} | null = null;
+  return () => {
+    found ??= {value: compute()};
+    return found.value;
   };
-  known.set(block, {read, proved});
-  return {read, proved};
 }
 
 /** A problem of a block as a fault at its words in the file. */

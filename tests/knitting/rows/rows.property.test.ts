@@ -8,9 +8,10 @@ import {usedAbbreviations} from '../../../src/knitting/rows/used-abbreviations.t
 import {writeRows} from '../../../src/knitting/rows/write-rows.ts';
 import {anySteps, laceRow, patternOf, withoutPlaces} from './arbitrary-steps.ts';
 
-// `ROWS_RUNS=100000` for a long run.
-const lines = Number(process.env.ROWS_RUNS ?? 10_000);
+// With SWATCHLEAF_LONG set, a long run.
+const lines = process.env.SWATCHLEAF_LONG ? 100_000 : 4_000;
 const linesPerBlock = 20;
+const timeout = process.env.SWATCHLEAF_LONG ? 900_000 : 60_000;
 const numRuns = Math.min(400, Math.ceil(lines / 25));
 
 describe('written rows', () => {
@@ -74,24 +75,28 @@ describe('any text', () => {
     fc.array(words, {maxLength: 30}).map((parts) => parts.join(' ')),
   );
 
-  it('is read, proved and written without a throw, and every problem points into it', () => {
-    fc.assert(
-      fc.property(fc.array(line, {minLength: linesPerBlock, maxLength: linesPerBlock}), (parts) => {
-        const text = `stitches: 12\n${parts.join('\n')}`;
-        const {pattern, problems} = readRows(text);
-        const proved = proveRows(pattern, {isPlanned: true});
-        proveForEveryMultiple(pattern);
-        writeRows(pattern);
-        usedAbbreviations(pattern, 'british');
-        for (const {span} of [...problems, ...proved.problems]) {
-          expect(span.start).toBeGreaterThanOrEqual(0);
-          expect(span.end).toBeGreaterThanOrEqual(span.start);
-          expect(span.end).toBeLessThanOrEqual(text.length);
-        }
-      }),
-      {numRuns: Math.ceil(lines / linesPerBlock)},
-    );
-  });
+  it(
+    'is read, proved and written without a throw, and every problem points into it',
+    () => {
+      fc.assert(
+        fc.property(fc.array(line, {minLength: linesPerBlock, maxLength: linesPerBlock}), (parts) => {
+          const text = `stitches: 12\n${parts.join('\n')}`;
+          const {pattern, problems} = readRows(text);
+          const proved = proveRows(pattern, {isPlanned: true});
+          proveForEveryMultiple(pattern);
+          writeRows(pattern);
+          usedAbbreviations(pattern, 'british');
+          for (const {span} of [...problems, ...proved.problems]) {
+            expect(span.start).toBeGreaterThanOrEqual(0);
+            expect(span.end).toBeGreaterThanOrEqual(span.start);
+            expect(span.end).toBeLessThanOrEqual(text.length);
+          }
+        }),
+        {numRuns: Math.ceil(lines / linesPerBlock)},
+      );
+    },
+    timeout,
+  );
 });
 
 /** Texts that lead a careless reader to go over the same ground again and again. */
@@ -113,6 +118,17 @@ const hostile: Readonly<Record<string, (n: number) => string>> = {
   'row repeats': (n) => 'k1. Rep row 1. '.repeat(n),
   markers: (n) => `${'pm, '.repeat(n)}\nRow 2: ${'k to marker, sm, '.repeat(n)}`,
   'rows that do not come out': (n) => 'k5, p2tog.\nRow 2: *k7; rep from *.\nRow 1: '.repeat(n),
+  'passages and times': (n) => 'then make 1 and knit 2 together 4 times, three times, '.repeat(n),
+  'passages inside passages': (n) => `k1, p1${', twice'.repeat(n)}`,
+  alternately: (n) => 'alternately k1, p1 alternately; '.repeat(n),
+  'ends of the last repeat': (n) => '*k1, p1; rep from *, ending last rep k1, '.repeat(n),
+  yarns: (n) => 'k1 A, 2 B, with MC k1 (white), '.repeat(n),
+  'letters in brackets': (n) => 'k1 (a) '.repeat(n),
+  'sentences that are rows': (n) => 'k to end. Knit 2 rows. Work 3 rows in st st. '.repeat(n),
+  'ends of the yarn': (n) => 'break yarn and draw through rem sts, '.repeat(n),
+  definitions: (n) => `k1.\n${Array.from({length: n}, (_, k) => `X${k}Y: uses 1, makes 1`).join('\n')}`,
+  'definitions in words': (n) => `k1.\n${Array.from({length: n}, (_, k) => `X${k}Y: k1, yo, k1`).join('\n')}`,
+  'rounds that turn': (n) => `k5.\nRnd 2: ${'k5, w&t, p10, w&t, '.repeat(n)}k to end of rnd`,
   'rows repeated and growing': (n) => `k1, yo, k to end.\nRep row 1 ${n} more times`,
 };
 

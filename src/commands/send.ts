@@ -1,0 +1,139 @@
+import {sortFindings} from '../diagnostics/sort-findings.ts';
+import {type Binder, itemsById} from '../model/binder.ts';
+import {waitingItems} from '../model/item-state.ts';
+import {nextRound, unansweredRound} from '../model/next-round.ts';
+import {libraryPath, settingsPath, syllabusPath} from '../model/read-binder-files.ts';
+import {withBrowser} from '../print/browser.ts';
+import {englishList} from '../support/english-list.ts';
+import {plural} from '../support/plural.ts';
+import {UsageError} from '../support/usage-error.ts';
+import {findBrowserFor, type PrintWishes} from './build.ts';
+import type {Outcome, Surroundings} from './command.ts';
+import {freezeRound} from './freeze-round.ts';
+import {type OpenedBinder, openBinder} from './open-binder.ts';
+import {prepareLayout} from './prepare-layout.ts';
+import {printBinder} from './print-binder.ts';
+import {printRound} from './print-round.ts';
+import {prepareReprint} from './reprint.ts';
+
+export interface SendWishes extends PrintWishes {
+  /** Whether the candidate says that the self-check was gone through. */
+  readonly selfChecked: boolean;
+}
+
+/**
+ * Prints what is posted now, and keeps exactly that, PDFs and texts, in `content/rounds/<n>`. Refuses while errors stand,
+ * while the last posting has no answer, and until the self-check was gone through. `sent.yaml` is written last: a round without it was not sent, and the next run does it anew.
+ */
+export async function runSend(folder: string, around: Surroundings, wishes: SendWishes): Promise<Outcome> {
+  const opened = await openBinder(folder, around);
+  const {binder, textOf, workspace} = opened;
+  if (binder === null) return {findings: opened.findings, textOf, written: [], isBroken: true};
+  const round = nextRound(binder);
+  const ids = itemsToSend(binder, round);
+  await confirmSelfCheck(around, wishes);
+
+  const print = round === 0 ? printFirst : printAgain;
+  const {files, findings} = await print(opened, binder, ids, around, wishes);
+  if (findings.some(({severity}) => severity === 'error')) {
+    const text = `Round ${round} was not sent: mend the errors first, then send again.\n`;
+    return {findings, textOf, written: [], isBroken: false, text};
+  }
+  for (const [path, content] of files) await workspace.write(path, content);
+  const texts = [
+    ...ids.flatMap((id) => itemsById(binder).get(id)?.file ?? []),
+    settingsPath,
+    syllabusPath,
+    libraryPath,
+  ];
+  const itemFiles = new Map(ids.flatMap((id) => fileOf(binder, id)));
+  const written = await freezeRound(workspace, {
+    round,
+    sent: around.today,
+    items: itemFiles,
+    texts,
+    pdfs: new Map([...files].filter(([path]) => path.endsWith('.pdf') && !path.includes('check-report'))),
+  });
+  return {
+    findings,
+    textOf,
+    written,
+    isBroken: false,
+    text: `Round ${round}, ${plural(ids.length, 'item')}: kept in content/rounds/${round}. Print the PDFs there, tick the packing list, and post the box.\n`,
+  };
+}
+
+function fileOf(binder: Binder, id: string): readonly (readonly [string, string])[] {
+  const file = itemsById(binder).get(id)?.file;
+  return file === undefined ? [] : [[id, file]];
+}
+
+/** Throws `UsageError` when nothing can be sent now. */
+function itemsToSend(binder: Binder, round: number): readonly string[] {
+  const waiting = unansweredRound(binder);
+  if (waiting !== null) {
+    throw new UsageError(
+      `round ${waiting.round} was sent on ${waiting.sent} and has no answer yet; when the letter comes, \`answer\` lays down a file for it`,
+    );
+  }
+  const open = binder.assessments.flatMap(({file, results}) =>
+    Object.values(results).some(({result}) => result === 'open') ? [`\`${file}\``] : [],
+  );
+  if (open.length > 0)
+    throw new UsageError(
+      `${englishList(open)} has results that are still open; write \`passed\` or \`rework\` for each`,
+    );
+  if (round === 0)
+    return [...itemsById(binder).values()].filter(({requirement}) => requirement !== null).map(({id}) => id);
+  const ids = waitingItems(binder);
+  if (ids.length === 0) throw new UsageError('no item waits to be sent again');
+  return ids;
+}
+
+async function confirmSelfCheck({ask}: Surroundings, {selfChecked}: SendWishes): Promise<void> {
+  if (selfChecked) return;
+  if (ask === null) {
+    throw new UsageError(
+      'go through `build/self-check.pdf` at the table first, then say so with `--self-checked`',
+    );
+  }
+  const answer = await ask('Have you gone through build/self-check.pdf, piece by piece? [y/N] ');
+  if (!/^\s*y(es)?\s*$/i.test(answer)) throw new UsageError('not sent; nothing was changed');
+}
+
+async function printFirst(
+  opened: OpenedBinder,
+  binder: Binder,
+  _ids: readonly string[],
+  {progress}: Surroundings,
+  wishes: SendWishes,
+) {
+  const input = await prepareLayout(opened, binder);
+  if (input.draft !== null) return {files: new Map<string, string | Uint8Array>(), findings: input.findings};
+  return withBrowser(findBrowserFor(opened, binder, wishes), (browser) =>
+    printBinder(browser, opened, input, progress),
+  );
+}
+
+/** What was found in files that are no items: settings, syllabus, answers. */
+function besideItems({findings}: OpenedBinder, binder: Binder) {
+  const items = new Set(binder.items.map(({file}) => file));
+  return findings.filter(({file}) => !items.has(file));
+}
+
+async function printAgain(
+  opened: OpenedBinder,
+  binder: Binder,
+  ids: readonly string[],
+  {progress}: Surroundings,
+  wishes: SendWishes,
+) {
+  const {input, findings: ofItems} = await prepareReprint(opened, binder, ids);
+  const findings = sortFindings([...ofItems, ...besideItems(opened, binder)]);
+  if (findings.some(({severity}) => severity === 'error'))
+    return {files: new Map<string, string | Uint8Array>(), findings};
+  return withBrowser(findBrowserFor(opened, binder, wishes), async (browser) => {
+    const printed = await printRound(browser, input, ids, progress);
+    return {files: printed.files, findings: sortFindings([...findings, ...printed.findings])};
+  });
+}
