@@ -6,8 +6,22 @@ import {phraseWord, type Token} from './lex-row.ts';
  * with `a|b` either, `(a)` or not, `#` a number, and letters and digits apart, as in `k # tog`.
  */
 export interface PhraseTree<T> {
+  /** Grown where they are asked for, see `grow`. */
   readonly branches: Map<string, PhraseTree<T>>;
   meaning: T | null;
+  /** Phrases that go on from here and have not been followed yet. */
+  pending: Pending<T>[];
+}
+
+interface Pending<T> {
+  readonly parts: readonly Part[];
+  readonly from: number;
+  readonly meaning: T;
+}
+
+interface Part {
+  readonly words: readonly string[];
+  readonly isOptional: boolean;
 }
 
 export interface PhraseMatch<T> {
@@ -21,23 +35,40 @@ export interface PhraseMatch<T> {
 }
 
 export function makePhraseTree<T>(): PhraseTree<T> {
-  return {branches: new Map(), meaning: null};
+  return {branches: new Map(), meaning: null, pending: []};
 }
 
 /** The first phrase to be added keeps its meaning. */
 export function addPhrase<T>(tree: PhraseTree<T>, phrase: string, meaning: T): void {
-  let ends = [tree];
-  for (const part of phrase.split(/\s+/)) {
+  const parts = phrase.split(/\s+/).flatMap((part): Part[] => {
     invariant(!/^\([^)]*$|^[^(]*\)$/.test(part), `an optional word has no space in it: ${phrase}`);
     const isOptional = part.startsWith('(');
     const words = (isOptional ? part.slice(1, -1) : part)
       .split('|')
       .flatMap((word) => phraseWord(word) ?? []);
-    if (words.length === 0) continue;
-    const grown = ends.flatMap((end) => words.map((word) => branch(end, word)));
-    ends = [...new Set(isOptional ? [...ends, ...grown] : grown)];
+    return words.length === 0 ? [] : [{words, isOptional}];
+  });
+  tree.pending.push({parts, from: 0, meaning});
+}
+
+/**
+ * Follows the phrases that wait at a node by one word. All ways to say all phrases are hundreds of thousands of nodes;
+ * a text asks for a few hundred of them.
+ */
+function grow<T>(node: PhraseTree<T>): void {
+  if (node.pending.length === 0) return;
+  const waiting = node.pending;
+  node.pending = [];
+  for (const {parts, from, meaning} of waiting) {
+    let at = from;
+    for (let part = parts[at]; part; part = parts[at]) {
+      at += 1;
+      for (const word of part.words) branch(node, word).pending.push({parts, from: at, meaning});
+      if (!part.isOptional) break;
+      if (at === parts.length) node.meaning ??= meaning;
+    }
+    if (from === parts.length) node.meaning ??= meaning;
   }
-  for (const end of ends) end.meaning ??= meaning;
 }
 
 /** The longest phrase that begins at token `from` and ends before token `to`. */
@@ -58,6 +89,7 @@ function search<T>(
   to: number,
   slots: readonly number[],
 ): PhraseMatch<T> | null {
+  grow(node);
   const token = index < to ? tokens[index] : undefined;
   let best: PhraseMatch<T> | null = null;
   if (token) {
