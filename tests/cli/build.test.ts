@@ -126,14 +126,19 @@ describe('reprint', () => {
   test.each([
     ['one item by its id', ['s-01']],
     ['all that wait', []],
-  ])('%s: one file with remark, answer, item and tag', async (_, ids) => {
-    const folder = await smallBinder(files);
-    const {out} = await swatchleaf(['reprint', ...ids, folder]);
-    expect(out).toBe('build/reprint/S-01.pdf\n');
-    expect((await filesIn(folder)).filter((file) => file.startsWith('build/'))).toEqual([
-      'build/reprint/S-01.pdf',
-    ]);
-  });
+  ])(
+    '%s: one file an item with remark, answer, item and tag; letter, packing list and label with all',
+    async (_, ids) => {
+      const folder = await smallBinder(files);
+      const {out} = await swatchleaf(['reprint', ...ids, folder]);
+      const envelope = ['letter', 'packing-list', 'label'].map((name) => `build/reprint/round-1-${name}.pdf`);
+      const expected = ['build/reprint/S-01.pdf', ...(ids.length === 0 ? envelope : [])];
+      expect(out.trim().split('\n')).toEqual(expected);
+      expect((await filesIn(folder)).filter((file) => file.startsWith('build/'))).toEqual(
+        expected.toSorted(),
+      );
+    },
+  );
 
   test.each([
     ['an id that no item answers', ['S-10'], /no item answers `S-10`; did you mean `S-01`\?/],
