@@ -5,7 +5,13 @@ import type {Workspace} from './io/workspace.ts';
 import {parseItem} from './markdown/parse-item.ts';
 import type {Binder, PhotoFacts} from './model/binder.ts';
 import type {ParsedItem} from './model/parsed-item.ts';
-import {clippingsPath, type ReadBinder, readBinderFiles, roundsFolder} from './model/read-binder-files.ts';
+import {
+  clippingsPath,
+  type ReadBinder,
+  readBinderFiles,
+  roundsFolder,
+  sentRoundFile,
+} from './model/read-binder-files.ts';
 import {rules} from './rules/index.ts';
 import {runRules} from './rules/run-rules.ts';
 import {tables} from './tables/index.ts';
@@ -53,8 +59,9 @@ export async function load(workspace: Workspace, decodePhoto: PhotoDecoder): Pro
 /** What a file of the content folder is read as; null when it is not read. */
 export function contentKind(path: string): 'item' | 'yaml' | 'photo' | null {
   if (path.startsWith(photosFolder)) return 'photo';
+  if (path.startsWith(roundsFolder)) return sentRoundFile.test(path) ? 'yaml' : null;
   if (/\.ya?ml$/i.test(path)) return 'yaml';
-  return /\.md$/i.test(path) && path !== clippingsPath && !path.startsWith(roundsFolder) ? 'item' : null;
+  return /\.md$/i.test(path) && path !== clippingsPath ? 'item' : null;
 }
 
 function isText(kind: ReturnType<typeof contentKind>): boolean {

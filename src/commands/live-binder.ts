@@ -37,7 +37,7 @@ export interface ItemPreview {
 export function openLiveBinder(
   {workspace, photoCache}: OpenedFolder,
   folder: LiveFolder,
-  today: () => string,
+  today: string,
 ): LiveBinder {
   const parse = remembering(parseFile);
   const parseYaml = remembering(({text}: TextFile) => readYaml(text));
@@ -64,7 +64,7 @@ export function openLiveBinder(
   return {
     async refresh() {
       const change = await folder.refresh();
-      read = assemble(change.loaded, today(), {parse, readYaml: parseYaml});
+      read = assemble(change.loaded, today, {parse, readYaml: parseYaml});
       return change;
     },
     binder: () => read.binder,

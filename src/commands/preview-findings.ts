@@ -12,8 +12,13 @@ export function previewFindings(
 ): PreviewFindings {
   const items = binder === null ? new Map<string, Item>() : itemsById(binder);
   const files = new Map([...items].map(([id, {file}]) => [file, id]));
+  const found = new Map<string, number>();
+  for (const {file, severity} of findings) {
+    const key = `${severity} ${file}`;
+    found.set(key, (found.get(key) ?? 0) + 1);
+  }
   const count = (id: string, severity: Finding['severity']) =>
-    findings.filter((finding) => finding.severity === severity && files.get(finding.file) === id).length;
+    found.get(`${severity} ${items.get(id)?.file}`) ?? 0;
   const states = binder === null ? new Map<string, ItemState>() : statesOf(binder);
   const sections = binder?.syllabus.sections ?? [];
   return {

@@ -40,7 +40,7 @@ export async function printRound(
   input: LayoutInput,
   ids: readonly string[],
   progress: (line: string) => void,
-): Promise<PrintedRound & {readonly round: number}> {
+): Promise<PrintedRound> {
   const byId = itemsById(input.binder);
   const items = ids.flatMap((id) => byId.get(id) ?? []);
   const round = Math.max(1, ...items.map((item) => resubmissionRound(input.binder, item)));
@@ -57,5 +57,5 @@ export async function printRound(
     files.set(`build/reprint/round-${round}-${document.replaceAll(' ', '-')}.pdf`, pdf);
     findings.push(...found);
   }
-  return {files, findings: sortFindings(findings), round};
+  return {files, findings: sortFindings(findings)};
 }

@@ -23,7 +23,8 @@ export interface SendWishes extends PrintWishes {
 
 /**
  * Prints what is posted now, and keeps exactly that, PDFs and texts, in `content/rounds/<n>`. Refuses while errors stand,
- * while the last posting has no answer, and until the self-check was gone through. `sent.yaml` is written last: a round without it was not sent, and the next run does it anew.
+ * while the last posting has no answer, and until the self-check was gone through. `sent.yaml` is written last: a round
+ * without it was not sent, and the next run does it anew.
  */
 export async function runSend(folder: string, around: Surroundings, wishes: SendWishes): Promise<Outcome> {
   const opened = await openBinder(folder, around);
@@ -40,18 +41,14 @@ export async function runSend(folder: string, around: Surroundings, wishes: Send
     return {findings, textOf, written: [], isBroken: false, text};
   }
   for (const [path, content] of files) await workspace.write(path, content);
-  const texts = [
-    ...ids.flatMap((id) => itemsById(binder).get(id)?.file ?? []),
-    settingsPath,
-    syllabusPath,
-    libraryPath,
-  ];
-  const itemFiles = new Map(ids.flatMap((id) => fileOf(binder, id)));
+  const itemFiles = new Map(
+    [...itemsById(binder)].filter(([id]) => ids.includes(id)).map(([id, {file}]) => [id, file]),
+  );
   const written = await freezeRound(workspace, {
     round,
     sent: around.today,
     items: itemFiles,
-    texts,
+    texts: [...itemFiles.values(), settingsPath, syllabusPath, libraryPath],
     pdfs: new Map([...files].filter(([path]) => path.endsWith('.pdf') && !path.includes('check-report'))),
   });
   return {
@@ -61,11 +58,6 @@ export async function runSend(folder: string, around: Surroundings, wishes: Send
     isBroken: false,
     text: `Round ${round}, ${plural(ids.length, 'item')}: kept in content/rounds/${round}. Print the PDFs there, tick the packing list, and post the box.\n`,
   };
-}
-
-function fileOf(binder: Binder, id: string): readonly (readonly [string, string])[] {
-  const file = itemsById(binder).get(id)?.file;
-  return file === undefined ? [] : [[id, file]];
 }
 
 /** Throws `UsageError` when nothing can be sent now. */

@@ -25,7 +25,7 @@ const patience = 1500;
 export async function runWatch(folder: string, around: Surroundings, port: number): Promise<Outcome> {
   const opened = await openFolder(folder, around);
   const files = openLiveFolder(opened.workspace, (bytes) => readPhotoFacts(bytes, opened.photoCache));
-  const live = openLiveBinder(opened, files, () => around.today);
+  const live = openLiveBinder(opened, files, around.today);
   const preview = createPreview(live, around);
   const server = await startPreviewServer(preview, port);
   const bell = createBell();

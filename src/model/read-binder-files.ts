@@ -23,7 +23,7 @@ export const clippingsPath = 'content/clippings.md';
 export const ledgerPath = 'content/print-ledger.yaml';
 /** What was sent, a folder a round; the texts in it are copies and no items. */
 export const roundsFolder = 'content/rounds/';
-const sentRoundFile = /^content\/rounds\/[^/]+\/sent\.yaml$/;
+export const sentRoundFile = /^content\/rounds\/[^/]+\/sent\.yaml$/;
 
 export interface BinderFiles {
   /** The YAML files of the content folder, paths within the binder folder. Those that no one reads are passed over. */

@@ -1,5 +1,6 @@
 import {usedAbbreviations} from '../knitting/rows/used-abbreviations.ts';
 import type {Item} from '../model/binder.ts';
+import {dialectOf} from '../model/dialect.ts';
 import {englishList} from '../support/english-list.ts';
 import {plural} from '../support/plural.ts';
 import type {Rule} from './define-rule.ts';
@@ -18,7 +19,7 @@ export const unexplainedAbbreviation: Rule = {
   summary: 'a list of abbreviations explains every one that the rows use',
   severity: 'warning',
   check(binder, report) {
-    const dialect = binder.settings.language === 'en-US' ? 'american' : 'british';
+    const dialect = dialectOf(binder.settings);
     const blocks = rowBlocks(binder);
     for (const item of binder.items) {
       const heading = item.body.headings.find(({text}) => /\babbreviations?\b/i.test(text));

@@ -3,6 +3,7 @@ import {readRows} from '../knitting/rows/read-rows.ts';
 import type {Dialect} from '../knitting/rows/stitch.ts';
 import {type UsedAbbreviation, usedAbbreviations} from '../knitting/rows/used-abbreviations.ts';
 import type {Item} from '../model/binder.ts';
+import {dialectOf} from '../model/dialect.ts';
 import {success} from '../support/result.ts';
 import {itemNamed, unreadable} from './attribute-readers.ts';
 import {arithmeticTable, optional} from './attributes.ts';
@@ -16,7 +17,7 @@ export const keyTable = arithmeticTable({
   attributes: {of: optional(itemNamed('of'))},
   compute({of}, binder, item) {
     const shown = of ?? item;
-    const used = keyOf(shown, binder.settings.language === 'en-US' ? 'american' : 'british');
+    const used = keyOf(shown, dialectOf(binder.settings));
     if (used.length === 0) {
       return unreadable(
         `\`${shown.id}\` has no written rows to explain`,

@@ -4,7 +4,8 @@ import {splitIds} from './split-ids.ts';
 
 export const reprint: CommandWords = {
   name: 'reprint',
-  summary: 'print items as a resubmission: cover page, item and tag; without ids, all that wait',
+  summary:
+    'print items as a resubmission: cover page, item and tag; without ids, all that wait, with letter, packing list and label',
   arguments: [
     {spelling: '[ids...]', says: 'ids such as S-07, and the binder folder when it is not this one'},
   ],
