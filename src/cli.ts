@@ -5,6 +5,7 @@ import process from 'node:process';
 import {Command, CommanderError, Option} from 'commander';
 import type {CommandWords, FindingsFormat, Outcome, Surroundings, Typed} from './commands/command.ts';
 import {commandList} from './commands/command-list.ts';
+import {runCommand} from './commands/run-command.ts';
 import {formatJson} from './diagnostics/format-json.ts';
 import {formatText, type Palette, plainPalette} from './diagnostics/format-text.ts';
 import {OperationalError} from './support/operational-error.ts';
@@ -48,7 +49,7 @@ async function run(argv: readonly string[]): Promise<number> {
     });
   for (const words of commandList) {
     offer(program, words, async (typed) => {
-      code = await report(await words.run(typed, surroundings()));
+      code = await report(await runCommand(words, typed, surroundings()));
     });
   }
   await program.parseAsync([...argv]);

@@ -34,6 +34,10 @@ function awaited(binder: Binder): {readonly round: number; readonly ids: readonl
   if (binder.sentRounds.length > 0)
     throw new UsageError('every round that was sent has its answer; `send` posts the next');
   // A binder that was posted without `send`: all that is finished went into the box.
+  const open = binder.assessments.find(({results}) =>
+    Object.values(results).some(({result}) => result === 'open'),
+  );
+  if (open !== undefined) throw new UsageError(`\`${open.file}\` is there already; write the answer into it`);
   const posted = [...statesOf(binder)]
     .filter(([id, state]) => itemsById(binder).has(id) && !['planned', 'in work', 'passed'].includes(state))
     .map(([id]) => id);

@@ -65,6 +65,11 @@ export interface CommandWords {
   readonly options: readonly Wording[];
   /** Whole lines, such as `swatchleaf check my-binder`. */
   readonly examples: readonly string[];
+  /**
+   * The folder typed, for a command that writes into the binder: it runs only while no other such command does. Left out
+   * for one that writes nothing there, or nothing that another depends on.
+   */
+  writesInto?(typed: Typed): string;
   /** Loads and does the work. Throws `UsageError` and `OperationalError`. */
   run(typed: Typed, around: Surroundings): Promise<Outcome>;
 }

@@ -1,7 +1,7 @@
-import {randomBytes} from 'node:crypto';
 import * as nodeFiles from 'node:fs/promises';
 import {dirname, join} from 'node:path';
 import {setTimeout as pause} from 'node:timers/promises';
+import {newAsideName} from './aside-file.ts';
 import {errorCode, explainFailure} from './explain-failure.ts';
 
 /** An open file as far as writing needs it. */
@@ -20,9 +20,6 @@ export interface WriteCalls {
   unlink(path: string): Promise<void>;
 }
 
-/** What a file is called while it is being written; hidden, so that it is no part of a binder. */
-const asideName = /^\.swatchleaf-[0-9a-f]{24}\.tmp$/;
-const hour = 3_600_000;
 /** Milliseconds between attempts to rename: on Windows a virus scanner or a viewer holds a file open for a moment. */
 const renamePauses = [10, 50, 150, 400];
 
@@ -78,7 +75,7 @@ async function writeAside(
 ): Promise<boolean> {
   const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
   const folder = dirname(target);
-  const aside = join(folder, `.swatchleaf-${randomBytes(12).toString('hex')}.tmp`);
+  const aside = join(folder, newAsideName());
   let asideExists = false;
   try {
     const file = await calls.open(aside, 'wx');
@@ -98,21 +95,6 @@ async function writeAside(
   }
 }
 
-/** Removes what a killed run left in `folder` more than an hour before `now` (milliseconds since 1970). Never throws. */
-export async function sweepLeftovers(folder: string, now: number): Promise<void> {
-  const names = await nodeFiles.readdir(folder).catch(() => []);
-  for (const name of names.filter(isAside)) {
-    const path = join(folder, name);
-    const facts = await nodeFiles.lstat(path).catch(() => null);
-    if (facts?.isFile() && now - facts.mtimeMs > hour) await nodeFiles.unlink(path).catch(() => {});
-  }
-}
-
-/** Whether a file of this name is being written at this moment, or was left half-written by a run that was killed. */
-export function isAside(name: string): boolean {
-  return asideName.test(name);
-}
-
 /** Closes the file whatever happens; the first error is the one that is told. */
 async function closing(file: WritableFile, run: () => Promise<void>): Promise<void> {
   try {
@@ -124,10 +106,14 @@ async function closing(file: WritableFile, run: () => Promise<void>): Promise<vo
   await file.close();
 }
 
-/** A single write may take only part of the bytes. */
+/** A single write may take only part of the bytes; one that takes none would be tried for ever. */
 async function writeAll(file: WritableFile, bytes: Uint8Array): Promise<void> {
   let done = 0;
-  while (done < bytes.length) done += (await file.write(bytes, done, bytes.length - done)).bytesWritten;
+  while (done < bytes.length) {
+    const {bytesWritten} = await file.write(bytes, done, bytes.length - done);
+    if (bytesWritten === 0) throw Object.assign(new Error('nothing was written'), {code: 'EIO'});
+    done += bytesWritten;
+  }
 }
 
 async function renameOver(from: string, to: string, calls: WriteCalls): Promise<void> {

@@ -2,7 +2,8 @@ import type {Dirent} from 'node:fs';
 import {mkdir, readdir, readFile, realpath, stat, unlink} from 'node:fs/promises';
 import {dirname, join, sep} from 'node:path';
 import {OperationalError} from '../support/operational-error.ts';
-import {atomicCreate, atomicWrite, sweepLeftovers} from './atomic-write.ts';
+import {sweepLeftovers} from './aside-file.ts';
+import {atomicCreate, atomicWrite} from './atomic-write.ts';
 import {errorCode, explainFailure} from './explain-failure.ts';
 import {isPassedOver} from './is-passed-over.ts';
 import {resolveInside} from './resolve-inside.ts';
@@ -99,11 +100,13 @@ export async function openDiskWorkspace(folder: string): Promise<Workspace> {
 }
 
 async function realFolder(folder: string): Promise<string> {
-  const real = await realPathOf(folder);
-  if (real === null || !(await stat(real)).isDirectory()) {
-    throw new OperationalError(`there is no folder \`${folder}\``);
+  try {
+    const real = await realPathOf(folder);
+    if (real !== null && (await stat(real)).isDirectory()) return real;
+  } catch (error) {
+    throw explainFailure('open', folder, error);
   }
-  return real;
+  throw new OperationalError(`there is no folder \`${folder}\``);
 }
 
 function isWithin(root: string, path: string): boolean {

@@ -31,7 +31,8 @@ export async function makeProfileFolder(): Promise<ProfileFolder> {
   };
 }
 
-async function sweepProfiles(): Promise<void> {
+/** Removes the profile folders of runs that were killed before they could. Never throws. */
+export async function sweepProfiles(): Promise<void> {
   // Another run may be sweeping too: whoever comes second finds nothing.
   for (const path of await abandonedProfiles()) await rm(path, patiently).catch(() => {});
 }

@@ -6,7 +6,7 @@ import sharp from 'sharp';
 import {onTestFinished} from 'vitest';
 
 export const root = path.resolve(import.meta.dirname, '../..');
-const program = path.join(root, '.compiled/cli.js');
+export const program = path.join(root, '.compiled/cli.js');
 
 export interface Ran {
   readonly code: number;
@@ -21,14 +21,18 @@ export interface RunOptions {
   readonly interrupt?: {readonly signal: NodeJS.Signals; readonly when: RegExp};
 }
 
+/** A settled date, no colours, and `env`. */
+export function testEnvironment(env: Readonly<Record<string, string>>): NodeJS.ProcessEnv {
+  return {...process.env, SOURCE_DATE_EPOCH: '1790553600', NO_COLOR: '1', ...env};
+}
+
 /** Runs the compiled program as a user does; `npm run check` compiles it before the tests. */
 export function swatchleaf(
   args: readonly string[],
   {cwd = root, env = {}, interrupt}: RunOptions = {},
 ): Promise<Ran> {
   return new Promise((resolve, reject) => {
-    const clean = {...process.env, SOURCE_DATE_EPOCH: '1790553600', NO_COLOR: '1', ...env};
-    const child = spawn(process.execPath, [program, ...args], {cwd, env: clean});
+    const child = spawn(process.execPath, [program, ...args], {cwd, env: testEnvironment(env)});
     let [out, err] = ['', ''];
     child.stdout.on('data', (part) => {
       out += part;

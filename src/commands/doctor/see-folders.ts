@@ -1,8 +1,8 @@
-import {randomBytes} from 'node:crypto';
 import {open, readdir, stat, statfs, unlink} from 'node:fs/promises';
 import {dirname, join, relative} from 'node:path';
-import {isAside} from '../../io/atomic-write.ts';
+import {isAside, newAsideName} from '../../io/aside-file.ts';
 import {errorCode, explainFailure} from '../../io/explain-failure.ts';
+import {abandonedLocks} from '../../io/folder-lock.ts';
 import {isPassedOver} from '../../io/is-passed-over.ts';
 import {abandonedProfiles} from '../../print/profile-folder.ts';
 import {plural} from '../../support/plural.ts';
@@ -20,7 +20,7 @@ const easySpace = 200 * megabyte;
 export async function whyNotWritable(folder: string, name: string): Promise<string | null> {
   try {
     const place = await nearestFolder(folder);
-    const trial = join(place, `.swatchleaf-${randomBytes(12).toString('hex')}.tmp`);
+    const trial = join(place, newAsideName());
     const file = await open(trial, 'wx');
     await file.close();
     await unlink(trial);
@@ -62,12 +62,17 @@ export async function seeSpace(
   return fullest ? judgeSpace(fullest.free, fullest.where) : fine('not asked');
 }
 
-/** What runs that were killed left behind: half-written files in the binder `root`, and browsers' folders. */
+/** What runs that were killed left behind: half-written files and locks of the binder `root`, and browsers' folders. */
 export async function seeLeftovers(root: string | null): Promise<Seen> {
   const folders = root === null ? [] : ['content', 'build'].map((name) => join(root, name));
   const files = (await Promise.all(folders.map(filesBelow))).flat();
-  const halfWritten = files.filter(({name}) => isAside(name));
-  const left = [...halfWritten.map(({path}) => relative(root ?? '', path)), ...(await abandonedProfiles())];
+  const halfWritten = files.filter(({name}) => isAside(name)).map(({path}) => path);
+  const locks = root === null ? [] : await abandonedLocks(root);
+  const left = [
+    ...halfWritten.map((path) => relative(root ?? '', path)),
+    ...locks.map((path) => (root !== null && path.startsWith(root) ? relative(root, path) : path)),
+    ...(await abandonedProfiles()),
+  ];
   if (left.length === 0) return fine('none');
   return note(
     `${plural(left.length, 'thing')} left behind by a run that was killed: ${left.join(', ')}`,

@@ -7,6 +7,7 @@ export const answer: CommandWords = {
   arguments: [folderArgument],
   options: [],
   examples: ['swatchleaf answer', 'swatchleaf answer my-binder'],
+  writesInto: ({words}) => words[0] ?? '.',
   async run(typed, around) {
     const {runAnswer} = await import('../answer.ts');
     return runAnswer(typed.words[0] ?? '.', around);

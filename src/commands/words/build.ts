@@ -29,6 +29,7 @@ export const build: CommandWords = {
     'swatchleaf build --section Swatches my-binder',
     'swatchleaf build --changed',
   ],
+  writesInto: (typed) => typed.words[0] ?? splitSheets(listOption(typed, 'only')).folder ?? '.',
   async run(typed, around) {
     const named = splitSheets(listOption(typed, 'only'));
     const section = textOption(typed, 'section');

@@ -23,6 +23,7 @@ export const init: CommandWords = {
     'swatchleaf init my-binder --name "Ann Weaver" --paper Letter',
     'swatchleaf init example --example',
   ],
+  writesInto: ({words}) => words[0] ?? '.',
   async run(typed, around) {
     const {runInit} = await import('../init.ts');
     return runInit(typed.words[0] ?? '.', around, {

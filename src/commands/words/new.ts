@@ -9,6 +9,7 @@ export const newItems: CommandWords = {
   ],
   options: [],
   examples: ['swatchleaf new', 'swatchleaf new S-07 Q-05', 'swatchleaf new S-07 my-binder'],
+  writesInto: ({words}) => splitIds(words).folder,
   async run(typed, around) {
     const {runNew} = await import('../new.ts');
     const {ids, folder} = splitIds(typed.words);

@@ -15,6 +15,7 @@ export const printed: CommandWords = {
     {spelling: '--drafts', says: 'record leaves that are marked as a draft too'},
   ],
   examples: ['swatchleaf printed', 'swatchleaf printed S-07 Contents', 'swatchleaf printed my-binder'],
+  writesInto: ({words}) => splitSheets(words).folder ?? '.',
   async run(typed, around) {
     const {sheets, folder} = splitSheets(typed.words);
     const {runPrinted} = await import('../printed.ts');

@@ -11,6 +11,7 @@ export const reprint: CommandWords = {
   ],
   options: [browserOption],
   examples: ['swatchleaf reprint S-07', 'swatchleaf reprint', 'swatchleaf reprint S-07 Q-05 my-binder'],
+  writesInto: ({words}) => splitIds(words).folder,
   async run(typed, around) {
     const {runReprint} = await import('../reprint.ts');
     const {ids, folder} = splitIds(typed.words);

@@ -10,6 +10,7 @@ export const send: CommandWords = {
     {spelling: '--self-checked', says: 'the pieces were gone through with `build/self-check.pdf`'},
   ],
   examples: ['swatchleaf send', 'swatchleaf send my-binder --self-checked'],
+  writesInto: ({words}) => words[0] ?? '.',
   async run(typed, around) {
     const {runSend} = await import('../send.ts');
     return runSend(typed.words[0] ?? '.', around, {
