@@ -1,7 +1,10 @@
 // The import table of DEVELOPERS.md, enforced. Each layer lists the folders and packages it may import besides itself.
 const citationEngine = [
   'citeproc',
+  '@citation-js/core',
+  '@citation-js/plugin-bibtex',
   '@citation-js/plugin-csl',
+  '@citation-js/plugin-ris',
   '@citation/csl-style-chicago-fullnote-bibliography',
 ];
 const unistUtilities = ['unist-util-visit', 'mdast-util-to-string'];

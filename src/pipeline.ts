@@ -27,6 +27,8 @@ export interface TextFile {
 export interface LoadedFolder {
   readonly items: readonly TextFile[];
   readonly yamlFiles: readonly TextFile[];
+  /** Null when there is none. */
+  readonly clippings: TextFile | null;
   /** By file name within `content/photos`. */
   readonly photos: ReadonlyMap<string, PhotoFacts>;
 }
@@ -39,8 +41,6 @@ export const photosFolder = 'content/photos/';
 
 /** Phase 1, load: every text and picture below `content`. */
 export async function load(workspace: Workspace, decodePhoto: PhotoDecoder): Promise<LoadedFolder> {
-  const items: TextFile[] = [];
-  const yamlFiles: TextFile[] = [];
   const photos = new Map<string, PhotoFacts>();
   const paths = await workspace.list(contentFolder);
   const read = async (path: string): Promise<TextFile> => ({
@@ -48,24 +48,32 @@ export async function load(workspace: Workspace, decodePhoto: PhotoDecoder): Pro
     text: (await workspace.readText(path)) ?? '',
   });
   const texts = await Promise.all(paths.filter((path) => isText(contentKind(path))).map(read));
-  for (const file of texts) (contentKind(file.path) === 'item' ? items : yamlFiles).push(file);
+  const textsOf = (kind: ContentKind) => texts.filter(({path}) => contentKind(path) === kind);
   for (const path of paths.filter((each) => contentKind(each) === 'photo')) {
     const bytes = await workspace.readBytes(path);
     if (bytes !== null) photos.set(path.slice(photosFolder.length), await decodePhoto(bytes));
   }
-  return {items, yamlFiles, photos};
+  return {
+    items: textsOf('item'),
+    yamlFiles: textsOf('yaml'),
+    clippings: textsOf('clippings')[0] ?? null,
+    photos,
+  };
 }
 
+export type ContentKind = 'item' | 'yaml' | 'clippings' | 'photo';
+
 /** What a file of the content folder is read as; null when it is not read. */
-export function contentKind(path: string): 'item' | 'yaml' | 'photo' | null {
+export function contentKind(path: string): ContentKind | null {
+  if (path === clippingsPath) return 'clippings';
   if (path.startsWith(photosFolder)) return 'photo';
   if (path.startsWith(roundsFolder)) return sentRoundFile.test(path) ? 'yaml' : null;
   if (/\.ya?ml$/i.test(path)) return 'yaml';
-  return /\.md$/i.test(path) && path !== clippingsPath ? 'item' : null;
+  return /\.md$/i.test(path) ? 'item' : null;
 }
 
-function isText(kind: ReturnType<typeof contentKind>): boolean {
-  return kind === 'item' || kind === 'yaml';
+function isText(kind: ContentKind | null): boolean {
+  return kind !== null && kind !== 'photo';
 }
 
 /** How texts are read; a preview remembers what they gave for files that have not changed. */
@@ -76,11 +84,18 @@ export interface Readers {
 
 /** Phases 2 and 3, parse and assemble: texts become the typed binder, with all that was found on the way. */
 export function assemble(
-  {items, yamlFiles, photos}: LoadedFolder,
+  {items, yamlFiles, clippings, photos}: LoadedFolder,
   today: string,
   {parse, readYaml}: Readers = {parse: parseFile, readYaml: ({text}) => readYamlText(text)},
 ): ReadBinder {
-  return readBinderFiles({yamlFiles, items: items.map(parse), photos, today, readYaml});
+  return readBinderFiles({
+    yamlFiles,
+    items: items.map(parse),
+    clippings: clippings?.text ?? '',
+    photos,
+    today,
+    readYaml,
+  });
 }
 
 /** Phase 2 for one item. */

@@ -2,9 +2,11 @@ import type {CommandWords} from './command.ts';
 import {answer} from './words/answer.ts';
 import {build} from './words/build.ts';
 import {check} from './words/check.ts';
+import {clip} from './words/clip.ts';
 import {completionOf} from './words/completion.ts';
 import {doctor} from './words/doctor.ts';
 import {explain} from './words/explain.ts';
+import {importLibrary} from './words/import.ts';
 import {init} from './words/init.ts';
 import {newItems} from './words/new.ts';
 import {printed} from './words/printed.ts';
@@ -17,6 +19,8 @@ import {watch} from './words/watch.ts';
 const commands: readonly CommandWords[] = [
   init,
   newItems,
+  importLibrary,
+  clip,
   check,
   status,
   watch,

@@ -4,11 +4,12 @@ import {rules} from '../rules/index.ts';
 import {englishList} from '../support/english-list.ts';
 import {nearestName} from '../support/nearest-name.ts';
 import {UsageError} from '../support/usage-error.ts';
+import {importedFileRule} from './import-findings.ts';
 import {printedPageRule} from './trouble-findings.ts';
 
 /** Id, law and severity of everything that can be found, in the order of the documentation. */
 export function describeRules() {
-  return [...readingRules, ...rules, printedPageRule].map(({id, summary, severity}) => ({
+  return [...readingRules, ...rules, printedPageRule, importedFileRule].map(({id, summary, severity}) => ({
     id,
     summary,
     severity,
@@ -23,7 +24,7 @@ export function explainRule(id: string | null): string {
       .map((rule) => `${rule.id.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.summary}`)
       .join('\n')}\n`;
   }
-  const reading = [...readingRules, printedPageRule].find((rule) => rule.id === id);
+  const reading = [...readingRules, printedPageRule, importedFileRule].find((rule) => rule.id === id);
   if (reading) return page(reading, `${capital(reading.summary)}.\n\n${reading.explanation}`, []);
   const rule = rules.find((candidate) => candidate.id === id);
   if (rule) return page(rule, lawOf(id), Object.entries(rule.options ?? {}));

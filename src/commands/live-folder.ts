@@ -80,5 +80,10 @@ function loadedFolder(known: ReadonlyMap<string, Known>): LoadedFolder {
   const photos = [...known].flatMap(([path, {facts}]) =>
     facts === null ? [] : [[path.slice(photosFolder.length), facts] as const],
   );
-  return {items: textsOf('item'), yamlFiles: textsOf('yaml'), photos: new Map(photos)};
+  return {
+    items: textsOf('item'),
+    yamlFiles: textsOf('yaml'),
+    clippings: textsOf('clippings')[0] ?? null,
+    photos: new Map(photos),
+  };
 }

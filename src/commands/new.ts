@@ -1,14 +1,13 @@
 import {type Finding, fileStart} from '../diagnostics/finding.ts';
 import type {Workspace} from '../io/workspace.ts';
 import {type Binder, itemsById, type Requirement} from '../model/binder.ts';
+import {clippingsFor} from '../model/clippings.ts';
 import {stubItem, stubPath} from '../model/stub-item.ts';
 import {contentFolder, contentKind} from '../pipeline.ts';
 import {requirementWithoutItem} from '../rules/requirement-without-item.ts';
-import {englishList} from '../support/english-list.ts';
-import {nearestName} from '../support/nearest-name.ts';
-import {UsageError} from '../support/usage-error.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {openBinder} from './open-binder.ts';
+import {requireRequirements} from './require-requirements.ts';
 
 /**
  * Makes a stub for each requirement of `ids` without an item; without ids, for all. A file that is there is never
@@ -32,7 +31,13 @@ export async function runNew(folder: string, ids: readonly string[], around: Sur
     const meant = unread.find(({text}) => mentions(text, id));
     const path = stubPath(requirement);
     if (meant) faults.push(fault(meant.file, `it seems to answer \`${id}\` and cannot be read`, mendIt));
-    else if (await workspace.create(path, stubItem(requirement, binder.settings.units))) written.push(path);
+    else if (
+      await workspace.create(
+        path,
+        stubItem(requirement, binder.settings.units, clippingsFor(binder.clippings.entries, id)),
+      )
+    )
+      written.push(path);
     else
       faults.push(
         fault(path, `it has the name of the stub for \`${id}\`, and does not answer \`${id}\``, moveIt),
@@ -64,15 +69,8 @@ function mentions(text: string, id: string): boolean {
   return new RegExp(`requirement\\W{1,5}${id}\\b`, 'i').test(text);
 }
 
-function chosen({syllabus}: Binder, ids: readonly string[]): readonly Requirement[] {
-  const requirements = syllabus.sections.flatMap((section) => section.requirements);
-  const known = requirements.map(({id}) => id);
-  const unknown = ids.filter((id) => !known.includes(id));
-  if (unknown.length > 0) {
-    const near = unknown.length === 1 ? nearestName(unknown[0] ?? '', known) : null;
-    throw new UsageError(
-      `the syllabus has no ${englishList(unknown.map((id) => `\`${id}\``))}${near ? `; did you mean \`${near}\`?` : ''}`,
-    );
-  }
+function chosen(binder: Binder, ids: readonly string[]): readonly Requirement[] {
+  requireRequirements(binder, ids);
+  const requirements = binder.syllabus.sections.flatMap((section) => section.requirements);
   return ids.length === 0 ? requirements : requirements.filter(({id}) => ids.includes(id));
 }

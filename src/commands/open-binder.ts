@@ -42,7 +42,12 @@ export async function openBinder(folder: string, around: Surroundings): Promise<
   const {workspace, photoCache} = opened;
   const loaded = await load(workspace, (bytes) => readPhotoFacts(bytes, photoCache));
   const {binder, findings} = assemble(loaded, around.today);
-  const texts = new Map([...loaded.items, ...loaded.yamlFiles].map((file) => [file.path, file.text]));
+  const texts = new Map(
+    [...loaded.items, ...loaded.yamlFiles, ...(loaded.clippings ? [loaded.clippings] : [])].map((file) => [
+      file.path,
+      file.text,
+    ]),
+  );
   return {
     ...opened,
     binder,

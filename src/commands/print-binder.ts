@@ -5,6 +5,7 @@ import type {LayoutInput} from '../layout/layout-input.ts';
 import type {PageCounts, Printable} from '../layout/printable.ts';
 import {renderBinder} from '../layout/render-binder.ts';
 import {renderCheckReport} from '../layout/render-check-report.ts';
+import {renderInserts} from '../layout/render-inserts.ts';
 import {renderLetter} from '../layout/render-letter.ts';
 import {renderPackingList} from '../layout/render-packing-list.ts';
 import {renderSelfCheck} from '../layout/render-self-check.ts';
@@ -66,6 +67,7 @@ export async function printBinder(
     documents.push(document);
   };
   await add('tags', 'Tags', () => renderTags(complete));
+  await add('inserts', 'Inserts', () => renderInserts(complete));
   await add('letter', 'Letter', (counts) => renderLetter(complete, counts));
   await add('packing-list', 'Packing list', () => renderPackingList(complete, binder.settled.counts));
   await add('self-check', 'Self-check', () => renderSelfCheck(complete));

@@ -143,7 +143,7 @@ function finish(
     language,
     labels: pages.map((page) => labels[page] ?? ''),
     date,
-    sides,
+    sides: document.sides ?? sides,
     notes: {drafts: pages.flatMap((page, index) => (drafts.includes(page) ? [index] : [])), gone},
   });
 }

@@ -1,5 +1,5 @@
 import type {Item} from '../model/binder.ts';
-import type {CitationCluster} from '../references/citation.ts';
+import type {Citation, CitationCluster} from '../references/citation.ts';
 import type {CitationEngine} from '../references/citation-engine.ts';
 
 /** An item's citations as HTML straight from the citation engine, sorted by where they stand. */
@@ -27,7 +27,7 @@ export function citeItem(item: Item, engine: CitationEngine): CitedItem {
   const techniques = techniquesOf(item).map(({name}) =>
     item.citations
       .filter((use) => use.from === 'technique' && use.technique === name)
-      .map(({citation}) => citation),
+      .map(({citation, calledThere}) => (calledThere === null ? citation : naming(citation, calledThere))),
   );
   const clusters = [
     ...(reviewed.length > 0 ? [clusterOf(reviewed)] : []),
@@ -45,6 +45,11 @@ export function citeItem(item: Item, engine: CitationEngine): CitedItem {
     notes: rendered.notes,
     references: rendered.references,
   };
+}
+
+/** The citation with what the source calls the technique behind it. */
+function naming(citation: Citation, calledThere: string): Citation {
+  return {...citation, suffix: `${citation.suffix}, as “${calledThere}”`};
 }
 
 export function techniquesOf(item: Item) {

@@ -6,6 +6,7 @@ import {type PlannedSheet, plainPage, sheetAnchor, withBlankBacks} from './plann
 import type {PageCounts} from './printable.ts';
 import type {TabNumber} from './tab-place.ts';
 import {attemptsView, hasAttempts} from './view-models/attempts.ts';
+import {concordanceView, hasConcordance} from './view-models/concordance.ts';
 import {contentsView, dividerAnchor, frontAnchors, sectionList} from './view-models/contents.ts';
 import {placeholderView} from './view-models/placeholder.ts';
 import {referencesView} from './view-models/references.ts';
@@ -19,6 +20,7 @@ export function binderSheets(input: LayoutInput, counts: PageCounts): readonly P
     contentsSheet(input, counts),
     ...syllabus.sections.flatMap((section) => sectionSheets(input, section, counts)),
     ...(input.references.length === 0 ? [] : [referencesSheet(input)]),
+    ...(hasConcordance(input) ? [concordanceSheet(input)] : []),
     ...(hasAttempts(input) ? [attemptsSheet(input)] : []),
   ];
   return settings.sides === 'duplex' ? withBlankBacks(sheets, counts) : sheets;
@@ -56,6 +58,18 @@ function referencesSheet(input: LayoutInput): PlannedSheet {
     blank: false,
     layout: 'references',
     view: referencesView(input),
+    page: plainPage,
+  };
+}
+
+function concordanceSheet(input: LayoutInput): PlannedSheet {
+  return {
+    anchor: frontAnchors.concordance,
+    label: 'Techniques',
+    title: 'What each source calls them',
+    blank: false,
+    layout: 'concordance',
+    view: concordanceView(input),
     page: plainPage,
   };
 }

@@ -30,7 +30,8 @@ export function pageRules(
     const name = `leaf${index + 1}`;
     rules.push(`#${sheet.anchor}{page:${name}}`);
     if (sheet.page === 'cutting sheet') {
-      rules.push(`@page ${name}{margin:0;background:none}`);
+      const size = sheet.paper && `size:${sheet.paper.width}mm ${sheet.paper.height}mm;`;
+      rules.push(`@page ${name}{${size ?? ''}margin:0;background:none}`);
       return;
     }
     const total = sheets.length === 1 ? 'counter(pages)' : totalOf(sheet, counts);

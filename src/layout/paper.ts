@@ -1,20 +1,19 @@
+import {paperSizes} from '../model/paper-sizes.ts';
 import type {BinderSettings} from '../model/schema/binder-settings.ts';
 
-/** A sheet of paper and where its holes are, all in millimetres. */
-export interface Paper {
+/** Width and height in millimetres. */
+export interface Size {
   readonly width: number;
   readonly height: number;
+}
+
+/** A sheet of paper and where its holes are, all in millimetres. */
+export interface Paper extends Size {
   /** Distance of the hole centres from the edge that goes into the rings. */
   readonly holesFromEdge: number;
   /** Distances of the hole centres from the top edge. */
   readonly holesFromTop: readonly number[];
 }
-
-// A4: ISO 216. Letter: ANSI/ASME Y14.1, 8½ × 11 in.
-const sizes = {
-  A4: {width: 210, height: 297},
-  Letter: {width: 215.9, height: 279.4},
-} as const;
 
 /**
  * Hole centres as offsets from the middle of the edge. Two: ISO 838, 80 mm apart and 12 mm from the edge. Four: the
@@ -27,7 +26,7 @@ const holePatterns = {
 } as const;
 
 export function paperOf({paper, rings}: Pick<BinderSettings, 'paper' | 'rings'>): Paper {
-  const {width, height} = sizes[paper];
+  const {width, height} = paperSizes[paper];
   const {fromEdge, offsets} = holePatterns[rings];
   return {width, height, holesFromEdge: fromEdge, holesFromTop: offsets.map((offset) => height / 2 + offset)};
 }

@@ -1,3 +1,4 @@
+import type {Size} from './paper.ts';
 import type {Sheet} from './printable.ts';
 import type {TabNumber} from './tab-place.ts';
 
@@ -8,6 +9,8 @@ export interface PlannedSheet extends Sheet {
   readonly view: object;
   /** A bound leaf has margins for rings and text; a cutting sheet is one drawing as large as the paper. */
   readonly page: BoundPage | 'cutting sheet';
+  /** What a cutting sheet is printed on, in millimetres; the binder's paper when left out. */
+  readonly paper?: Size;
   /** The errors that its leaves are marked with; those of the whole binder when left out. */
   readonly errors?: number;
 }

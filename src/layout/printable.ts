@@ -24,4 +24,6 @@ export interface RenderedSheet extends Sheet {
 export interface Printable {
   readonly html: string;
   readonly sheets: readonly RenderedSheet[];
+  /** How a viewer's print dialogue is set at first; as the binder says when left out. */
+  readonly sides?: 'single' | 'duplex';
 }

@@ -5,6 +5,7 @@ import type {LayoutInput} from './layout-input.ts';
 import {type PlannedSheet, plainPage, withBlankBacks} from './planned-sheet.ts';
 import type {PageCounts, Printable} from './printable.ts';
 import {renderSheets} from './render-sheets.ts';
+import {plainGrid} from './tag-grid.ts';
 import {unlinkAbsent} from './unlink-absent.ts';
 import {resubmissionView} from './view-models/resubmission.ts';
 import {tagsView} from './view-models/tags.ts';
@@ -43,7 +44,7 @@ function resubmissionSheets(input: LayoutInput, composed: ComposedItem): readonl
     anchor: `tag-${item.id}`,
     label: `${item.id} tag`,
     layout: 'tags',
-    view: {...tagsView(input, [item]), hasBacks: false},
+    view: tagsView(input, plainGrid(input.binder.settings), [item], {hasBlankBacks: false}),
     page: 'cutting sheet',
   };
   return [cover, itself, tag];

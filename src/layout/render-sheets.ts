@@ -11,6 +11,7 @@ const styles = [
   'styles/sheets.css',
   'styles/computed.css',
   'styles/papers.css',
+  'styles/cut-outs.css',
 ];
 
 /** Renders planned sheets, each from its own template, into one document with leaf numbers. */

@@ -10,6 +10,7 @@ import {linePlaces} from './line-places.ts';
 import {linkKind} from './link-kind.ts';
 import {nodePlace} from './node-place.ts';
 import {piecePlace} from './piece-place.ts';
+import {readQuotations} from './read-quotations.ts';
 
 type Writable<T> = {-readonly [K in keyof T]: T[K] extends readonly (infer E)[] ? E[] : T[K]};
 
@@ -30,6 +31,7 @@ export function readBody(
     rawHtml: [],
     directives: [],
     blocks: [],
+    quotations: [...readQuotations(tree, lines)],
     words: countWords(tree),
   };
   const definitions = definitionsIn(tree);

@@ -3,6 +3,7 @@ import type {Places} from '../yaml/places.ts';
 import type {
   Assessment,
   Binder,
+  Clippings,
   Item,
   LibraryEntry,
   PrintLedger,
@@ -29,6 +30,7 @@ export interface BinderParts {
   readonly settings: TypedFile<BinderSettings> | null;
   readonly syllabus: TypedFile<SyllabusData> | null;
   readonly library: readonly LibraryEntry[];
+  readonly clippings: Clippings;
   readonly items: readonly ParsedItem[];
   readonly assessments: readonly Assessment[];
   readonly sentRounds: readonly SentRound[];
@@ -75,6 +77,7 @@ export function assembleBinder(parts: BinderParts): {
     syllabus,
     items: inOrder(items, [...requirements.keys()]),
     library: parts.library,
+    clippings: parts.clippings,
     assessments: [...parts.assessments].sort((a, b) => a.round - b.round),
     sentRounds: [...parts.sentRounds].sort((a, b) => a.round - b.round),
     ledger: parts.ledger,

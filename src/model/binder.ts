@@ -3,6 +3,7 @@ import type {Citation} from '../references/citation.ts';
 import type {Source} from '../references/source.ts';
 import type {Places} from '../yaml/places.ts';
 import type {Body} from './body.ts';
+import type {Clipping} from './clippings.ts';
 import type {Kind} from './kinds.ts';
 import type {AssessmentData} from './schema/assessment.ts';
 import type {BinderSettings, RuleSetting} from './schema/binder-settings.ts';
@@ -45,6 +46,8 @@ export interface CitationUse {
   readonly citation: Citation;
   readonly technique: string | null;
   readonly from: 'technique' | 'reviews' | 'body';
+  /** What the source calls the technique, where that was noted. */
+  readonly calledThere: string | null;
   readonly place: Place;
   readonly keyPlace: Place;
 }
@@ -78,6 +81,12 @@ export interface LibraryEntry {
   /** Places within the library file, for paths that begin with `path`. */
   readonly places: Places;
   readonly path: readonly (string | number)[];
+}
+
+/** The candidate's scraps of reading; empty while none were kept. */
+export interface Clippings {
+  readonly file: string;
+  readonly entries: readonly Clipping[];
 }
 
 export interface Assessment extends AssessmentData {
@@ -120,6 +129,7 @@ export interface Binder {
   /** In syllabus order; items for no requirement and second items for one requirement come last, by file name. */
   readonly items: readonly Item[];
   readonly library: readonly LibraryEntry[];
+  readonly clippings: Clippings;
   readonly assessments: readonly Assessment[];
   /** By round, as far as they could be read. */
   readonly sentRounds: readonly SentRound[];

@@ -3,6 +3,14 @@ import type {Place} from '../diagnostics/finding.ts';
 import type {CitationCluster} from '../references/citation.ts';
 import type {PlacedCitation} from './read-citations.ts';
 
+/** A block quote, or words between quotation marks. */
+export interface Quotation {
+  readonly words: number;
+  /** Whether a citation stands with it. */
+  readonly isCited: boolean;
+  readonly place: Place;
+}
+
 /** The Markdown below the front matter, parsed; every position counts in the whole file. */
 export interface Body {
   /**
@@ -39,6 +47,8 @@ export interface Body {
     readonly place: Place;
     readonly linePlaces: readonly Place[];
   }[];
+  /** What the text quotes, in its order; see `read-quotations.ts`. */
+  readonly quotations: readonly Quotation[];
   /** Words as a word processor counts them; see `count-words.ts` for the rule. */
   readonly words: number;
 }

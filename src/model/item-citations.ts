@@ -13,22 +13,34 @@ export function frontMatterCitations(
   const citations: CitationUse[] = [];
   const faults: ReadingFault[] = [];
 
-  function read(text: string, path: YamlPath, from: CitationUse['from'], technique: string | null): void {
+  function read(
+    text: string,
+    path: YamlPath,
+    use: Pick<CitationUse, 'from' | 'technique' | 'calledThere'>,
+  ): void {
     if (isStubText(text)) return;
     const result = readCitations(text, (start, end) => places.within(path, start, end));
     for (const problem of result.problems) faults.push({rule: 'citation-form', ...problem});
     for (const {citation, whole, key} of result.citations) {
-      citations.push({citation, technique, from, place: whole, keyPlace: key});
+      citations.push({citation, ...use, place: whole, keyPlace: key});
     }
   }
 
   const techniques = 'techniques' in fields ? fields.techniques : [];
-  for (const [index, technique] of techniques.entries()) {
-    for (const [number, text] of (technique.cite ?? []).entries()) {
-      read(text, ['techniques', index, 'cite', number], 'technique', technique.name);
+  for (const [index, {name, cite = []}] of techniques.entries()) {
+    for (const [number, {source, as}] of cite.entries()) {
+      const path = ['techniques', index, 'cite', number];
+      const inMapping = [...path, 'source'];
+      read(source, places.has(inMapping) ? inMapping : path, {
+        from: 'technique',
+        technique: name,
+        calledThere: as ?? null,
+      });
     }
   }
-  if ('reviews' in fields && fields.reviews !== undefined) read(fields.reviews, ['reviews'], 'reviews', null);
+  if ('reviews' in fields && fields.reviews !== undefined) {
+    read(fields.reviews, ['reviews'], {from: 'reviews', technique: null, calledThere: null});
+  }
   return {citations, faults};
 }
 
@@ -38,6 +50,7 @@ export function bodyCitations(body: Body): readonly CitationUse[] {
       citation,
       technique: null,
       from: 'body' as const,
+      calledThere: null,
       place: whole,
       keyPlace: key,
     })),

@@ -3,6 +3,7 @@ import {type AskedAndThere, askedAndThere} from './asked-and-there.ts';
 import {type AttemptFacts, attemptFacts} from './attempt-facts.ts';
 import {type Binder, itemsById, type Requirement} from './binder.ts';
 import {type RequirementStatus, requirementStatus} from './binder-status.ts';
+import {type Clipping, clippingsFor} from './clippings.ts';
 import {
   type ItemDate,
   itemDates,
@@ -26,6 +27,8 @@ export interface ItemStatus extends RequirementStatus {
   /** What it belongs to itself, as a question does. */
   readonly tiedTo: readonly RequirementStatus[];
   readonly attempts: readonly AttemptFacts[];
+  /** What was read for it, the first first. */
+  readonly clippings: readonly Clipping[];
   readonly rounds: readonly RoundHistory[];
   readonly leaves: readonly PrintedLeaf[];
 }
@@ -51,6 +54,7 @@ export function itemStatus(
     questions: tiedQuestions(binder, id).map(status),
     tiedTo: all.filter((one) => requirement.tiedTo.includes(one.id)).map(status),
     attempts: item ? attemptFacts(item) : [],
+    clippings: clippingsFor(binder.clippings.entries, id),
     rounds: roundsOf(binder, id, item),
     leaves: printedLeaves(binder, id),
   };

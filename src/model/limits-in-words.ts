@@ -29,7 +29,10 @@ export function limitsInWords(limits: Limits): LimitsInWords {
   const perTechnique = references?.['per-technique'] ?? 0;
   const leastPhotos = photos?.['at-least'] ?? 0;
   return {
-    words: words && `${words} words of text`,
+    words: joined([
+      words && `${words} words of text`,
+      limits.words?.quoted === undefined ? null : `at most ${limits.words.quoted} % quoted`,
+    ]),
     sources: sourcesInWords(references ?? {}),
     perTechnique: perTechnique > 0 ? `${plural(perTechnique, 'source')} for each technique` : null,
     pattern: joined([
@@ -61,6 +64,7 @@ function sourcesInWords(references: NonNullable<Limits['references']>): string |
   return joined([
     amount,
     books > 0 ? ofThem : null,
+    references.independent ? `${references.independent} of different authors` : null,
     references.locator === 'required' ? 'each cited with its page' : null,
   ]);
 }

@@ -4,6 +4,7 @@ import {nearestName} from '../support/nearest-name.ts';
 import type {YamlDocument} from '../yaml/read-yaml.ts';
 import {assembleBinder} from './assemble-binder.ts';
 import type {Assessment, Binder, LibraryEntry, PrintLedger, SentRound} from './binder.ts';
+import {readClippings} from './clippings.ts';
 import {validateFields} from './fields/validate-fields.ts';
 import type {ParsedItem} from './parsed-item.ts';
 import {readLibrary} from './read-library.ts';
@@ -29,6 +30,8 @@ export interface BinderFiles {
   /** The YAML files of the content folder, paths within the binder folder. Those that no one reads are passed over. */
   readonly yamlFiles: readonly {readonly path: string; readonly text: string}[];
   readonly items: readonly ParsedItem[];
+  /** The text of the file of clippings; empty when there is none. */
+  readonly clippings: string;
   readonly photos: Binder['photos'];
   readonly today: string;
   readonly readYaml: (file: {readonly path: string; readonly text: string}) => YamlDocument;
@@ -42,7 +45,14 @@ export interface ReadBinder {
 }
 
 /** From texts to the binder that rules, tables and layouts see. Reports all faults of all files, and never throws for them. */
-export function readBinderFiles({yamlFiles, items, photos, today, readYaml}: BinderFiles): ReadBinder {
+export function readBinderFiles({
+  yamlFiles,
+  items,
+  clippings: clippingsText,
+  photos,
+  today,
+  readYaml,
+}: BinderFiles): ReadBinder {
   const texts = new Map(yamlFiles.map(({path, text}) => [path, text]));
   const findings: Finding[] = [];
   const report = (file: string, faults: readonly ReadingFault[]) => {
@@ -103,10 +113,13 @@ export function readBinderFiles({yamlFiles, items, photos, today, readYaml}: Bin
     }
   }
   findings.push(...items.flatMap((item) => item.findings));
+  const {clippings, faults: clippingFaults} = readClippings(clippingsText);
+  report(clippingsPath, clippingFaults);
   const assembled = assembleBinder({
     settings: settings && {file: settingsPath, ...settings},
     syllabus: syllabus && {file: syllabusPath, ...syllabus},
     library,
+    clippings: {file: clippingsPath, entries: clippings},
     assessments,
     sentRounds,
     ledger,

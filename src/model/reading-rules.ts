@@ -19,6 +19,7 @@ export type ReadingRuleId =
   | 'missing-key'
   | 'field-shape'
   | 'citation-form'
+  | 'clipping-form'
   | 'unknown-kind'
   | 'duplicate-requirement'
   | 'unknown-requirement'
@@ -89,6 +90,14 @@ export const readingRules: readonly ReadingRule[] = [
     explanation:
       'In running text a citation stands in brackets, as in `[@key, p. 57]`, or in the sentence, as in `@key [p. 57]`. ' +
       'An `@` that is not a citation is written `\\@`.',
+  },
+  {
+    id: 'clipping-form',
+    summary: 'a line of `content/clippings.md` that begins with a date can be read',
+    severity: 'info',
+    explanation:
+      'A clipping is a list entry with a date, the ids it is kept for, and if known the citation in brackets: ' +
+      '`- 2026-03-14 S-07, Q-03 [@key, p. 57] why the slip must be knitwise`. Other lines of the file are yours and are passed over.',
   },
   {
     id: 'unknown-kind',

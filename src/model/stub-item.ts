@@ -1,6 +1,7 @@
 import {visibleText} from '../support/visible-text.ts';
 import {wrapWords} from '../support/wrap-words.ts';
 import type {Requirement} from './binder.ts';
+import {type Clipping, clippingInShort} from './clippings.ts';
 import {folderOfKind, type Kind} from './kinds.ts';
 import {limitsInWords} from './limits-in-words.ts';
 import {type StubUnits, stubFields} from './stub-fields.ts';
@@ -24,11 +25,15 @@ export function stubPath({id, kind, title}: Requirement): string {
  * The file with which work on a requirement begins: what is asked and limited as notes, the fields in the order in which
  * they are filled in, `…` where something must be written. It is planned, so that nothing is asked of it yet.
  */
-export function stubItem(requirement: Requirement, units: StubUnits): string {
+export function stubItem(
+  requirement: Requirement,
+  units: StubUnits,
+  clippings: readonly Clipping[] = [],
+): string {
   const {id, kind, limits} = requirement;
   const lines = [
     '---',
-    ...notesOn(requirement).flatMap(noteLines),
+    ...notesOn(requirement, clippings).flatMap(noteLines),
     `requirement: ${id}`,
     `title: # ${kind === 'review' ? 'author and title of the source; ' : ''}the syllabus's title stands when this is empty`,
     'status: planned # then: in work, finished',
@@ -40,7 +45,10 @@ export function stubItem(requirement: Requirement, units: StubUnits): string {
   return `${lines.join('\n')}\n`;
 }
 
-function notesOn({id, title, asks, tiedTo, limits}: Requirement): readonly string[] {
+function notesOn(
+  {id, title, asks, tiedTo, limits}: Requirement,
+  clippings: readonly Clipping[],
+): readonly string[] {
   const {words, sources, pattern, byEye} = limitsInWords(limits);
   const limited = [words, sources, pattern].filter((limit) => limit !== null);
   return [
@@ -49,6 +57,7 @@ function notesOn({id, title, asks, tiedTo, limits}: Requirement): readonly strin
     ...(tiedTo.length > 0 ? [`Belongs to: ${tiedTo.join(', ')}`] : []),
     ...(limited.length > 0 ? [`Limits: ${limited.join('; ')}`] : []),
     ...byEye.map((question) => `Look over: ${question}`),
+    ...clippings.map((clipping) => `Clipping: ${clippingInShort(clipping)}`),
     'Your own words, in Markdown, come below the second line of hyphens.',
   ];
 }

@@ -64,12 +64,33 @@ interface ClusterPlan {
 }
 
 function planCluster({citations, inText}: CitationCluster, library: Library): ClusterPlan {
-  const known = citations
-    .filter(({key}) => library.has(key))
-    .map((citation) => ({citation, id: library.idOf(citation.key), source: library.source(citation.key)}));
+  const known = joinPlaces(citations.filter(({key}) => library.has(key))).map((citation) => ({
+    citation,
+    id: library.idOf(citation.key),
+    source: library.source(citation.key),
+  }));
   const unknown = citations.filter(({key}) => !library.has(key));
   const first = known[0];
   return {known, unknown, named: inText && first?.citation === citations[0] ? (first?.source ?? null) : null};
+}
+
+/** Two places in one source, one behind the other, are one citation: the style would name the source twice. */
+function joinPlaces(citations: readonly Citation[]): readonly Citation[] {
+  const joined: Citation[] = [];
+  for (const citation of citations) {
+    const last = joined.at(-1);
+    const both = last === undefined ? null : joinedLocator(last, citation);
+    if (last === undefined || both === null) joined.push(citation);
+    else joined.splice(-1, 1, {...last, locator: both, suffix: citation.suffix});
+  }
+  return joined;
+}
+
+function joinedLocator(first: Citation, second: Citation): Locator | null {
+  const [one, two] = [first.locator, second.locator];
+  const isPlain = first.suffix === '' && second.prefix === '' && first.key === second.key;
+  if (!isPlain || one === null || two === null || one.label !== two.label) return null;
+  return {label: one.label, value: one.value === two.value ? one.value : `${one.value}, ${two.value}`};
 }
 
 function toCiteproc(plan: ClusterPlan, number: number, style: CitationStyle): CiteprocCluster {

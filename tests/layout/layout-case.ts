@@ -8,6 +8,7 @@ import type {PageCounts, Printable} from '../../src/layout/printable.ts';
 import {renderBinder} from '../../src/layout/render-binder.ts';
 import {renderChangedSlip} from '../../src/layout/render-changed-slip.ts';
 import {renderCheckReport} from '../../src/layout/render-check-report.ts';
+import {renderInserts} from '../../src/layout/render-inserts.ts';
 import {renderLeaves} from '../../src/layout/render-leaves.ts';
 import {renderLetter} from '../../src/layout/render-letter.ts';
 import {renderPackingList} from '../../src/layout/render-packing-list.ts';
@@ -28,6 +29,7 @@ interface CaseFile {
     | 'binder'
     | 'leaves'
     | 'tags'
+    | 'inserts'
     | 'letter'
     | 'packing-list'
     | 'check-report'
@@ -163,6 +165,7 @@ function render(file: CaseFile, input: LayoutInput): Printable {
     binder: () => renderBinder(input, counts),
     leaves: () => renderLeaves(input, new Map(Object.entries(file.errors ?? {})), counts),
     tags: () => renderTags(input),
+    inserts: () => renderInserts(input),
     letter: () => renderLetter(input, counts),
     'packing-list': () => renderPackingList(input, counts),
     'check-report': () => renderCheckReport(input),
@@ -221,6 +224,7 @@ function caseItem(item: CaseItem, requirements: readonly Requirement[]): Item {
     },
     technique: null,
     from: 'body' as const,
+    calledThere: null,
     place: fileStart,
     keyPlace: fileStart,
   }));

@@ -27,6 +27,7 @@ export function readFiles(files: Readonly<Record<string, string | null>>, save =
   const read = readBinderFiles({
     yamlFiles: texts.filter((file) => !isItem(file)),
     items: texts.filter(isItem).map(({path, text}) => parseItem(path, text)),
+    clippings: '',
     photos: new Map(),
     today: '2026-10-01',
     readYaml: ({text}) => readYaml(text),

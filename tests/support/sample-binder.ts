@@ -37,6 +37,7 @@ export function sampleBinder({
     syllabus: {file: 'content/syllabus.yaml', title: 'Part Two', sections: [], places: noPlaces},
     items: items.map(sampleItem),
     library: [],
+    clippings: {file: 'content/clippings.md', entries: []},
     assessments: [],
     sentRounds: [],
     ledger: {entries: [], file: 'content/print-ledger.yaml', places: noPlaces},
@@ -89,5 +90,6 @@ const emptyBody: Body = {
   rawHtml: [],
   directives: [],
   blocks: [],
+  quotations: [],
   words: 0,
 };

@@ -1,5 +1,6 @@
 import type {UnitOrder} from '../../knitting/format-quantity.ts';
 import type {AskedAndThere} from '../../model/asked-and-there.ts';
+import {clippingInShort} from '../../model/clippings.ts';
 import type {PrintedLeaf, RoundHistory} from '../../model/item-history.ts';
 import type {ItemStatus} from '../../model/item-status.ts';
 import {missingInWords, stateAndMissing, stateInWords} from '../../model/state-words.ts';
@@ -34,6 +35,10 @@ export function itemText(status: ItemStatus, telling: Telling): string {
     ...part('Found by check', foundLines(status, columns)),
     ...part('Asked and there', limitLines(status.limits, columns)),
     ...part('Attempts', attemptsText({attempts: status.attempts, order, language, columns})),
+    ...part(
+      'Clippings',
+      status.clippings.flatMap((clipping) => hung('  ', clippingInShort(clipping), columns)),
+    ),
     ...part('Belongs to', itemLines(status.tiedTo, stateAndMissing, columns)),
     ...part('Questions beside it', itemLines(status.questions, stateAndMissing, columns)),
     ...part(

@@ -21,7 +21,7 @@ export function overviewJson({counts, sections, ready, nearest, evening}: Binder
 
 export function itemsJson(items: readonly ItemStatus[]): string {
   return document({
-    items: items.map(({attempts, findings, ...item}) => ({
+    items: items.map(({attempts, clippings, findings, ...item}) => ({
       ...item,
       findings: findings.map(({rule, severity, file, place, message, hint}) => ({
         rule,
@@ -31,6 +31,7 @@ export function itemsJson(items: readonly ItemStatus[]): string {
         message,
         hint,
       })),
+      clippings: clippings.map(({on, source, words}) => ({on, source, words})),
       attempts: attempts.map(attemptRecord),
     })),
   });

@@ -5,6 +5,7 @@ import {itemAnchor} from '../item-anchor.ts';
 import type {LayoutInput} from '../layout-input.ts';
 import type {PageCounts} from '../printable.ts';
 import {hasAttempts} from './attempts.ts';
+import {hasConcordance} from './concordance.ts';
 import {leafRange} from './leaf-range.ts';
 import {latestRework} from './rework-round.ts';
 
@@ -29,8 +30,11 @@ export interface ContentsView {
   readonly sections: readonly SectionList[];
   /** The leaves of the reference list; null when the binder cites nothing. */
   readonly references: {readonly anchor: string; readonly leaves: string | null} | null;
-  /** The appendix of attempts, likewise. */
-  readonly attempts: {readonly anchor: string; readonly leaves: string | null} | null;
+  readonly appendices: readonly {
+    readonly title: string;
+    readonly anchor: string;
+    readonly leaves: string | null;
+  }[];
 }
 
 /** The ids of the sheets that are no item's. */
@@ -38,8 +42,17 @@ export const frontAnchors = {
   title: 'sheet-title',
   contents: 'sheet-contents',
   references: 'sheet-references',
+  concordance: 'sheet-concordance',
   attempts: 'sheet-attempts',
 };
+
+/** The sheets behind the reference list that this binder prints, with what their leaves are called. */
+export function appendicesOf(input: LayoutInput) {
+  return [
+    ...(hasConcordance(input) ? [{title: 'Techniques', anchor: frontAnchors.concordance}] : []),
+    ...(hasAttempts(input) ? [{title: 'Attempts', anchor: frontAnchors.attempts}] : []),
+  ];
+}
 
 export function dividerAnchor(section: Section): string {
   return `tab-${section.number}`;
@@ -52,9 +65,11 @@ export function contentsView(input: LayoutInput, counts: PageCounts): ContentsVi
       input.references.length === 0
         ? null
         : {anchor: frontAnchors.references, leaves: leafRange(counts?.get(frontAnchors.references))},
-    attempts: hasAttempts(input)
-      ? {anchor: frontAnchors.attempts, leaves: leafRange(counts?.get(frontAnchors.attempts))}
-      : null,
+    appendices: appendicesOf(input).map(({title, anchor}) => ({
+      title,
+      anchor,
+      leaves: leafRange(counts?.get(anchor)),
+    })),
   };
 }
 

@@ -1,6 +1,7 @@
 import {z} from 'zod';
 import {citationStyles, papers, ringCounts, unitSystems} from '../print-choices.ts';
-import {dateSchema, lengthSchema} from './quantities.ts';
+import {insertSettingsSchema, tagSettingsSchema} from './cut-out-settings.ts';
+import {dateSchema} from './quantities.ts';
 
 const text = z.string().trim();
 const severity = z.enum(['off', 'info', 'warning', 'error']);
@@ -32,9 +33,11 @@ export const binderSettingsSchema = z.strictObject({
   language: z.enum(['en-GB', 'en-US']).default('en-GB'),
   'citation-style': z.enum(citationStyles).default('author-date'),
   appendices: z
-    .array(z.enum(['attempts']))
+    .array(z.enum(['concordance', 'attempts']))
     .default([])
-    .describe('sheets at the end of the binder; attempts shows how each piece came out from try to try'),
+    .describe(
+      'sheets at the end of the binder; concordance shows what each source calls a technique, attempts how each piece came out from try to try',
+    ),
   'photo-dpi': z
     .number()
     .int()
@@ -42,10 +45,8 @@ export const binderSettingsSchema = z.strictObject({
     .max(600)
     .default(150)
     .describe('a photo below this at its printed size is too coarse'),
-  tags: z
-    .strictObject({width: lengthSchema.optional(), height: lengthSchema.optional()})
-    .default({})
-    .describe('size of one tag; 90 × 55 mm when left out'),
+  tags: tagSettingsSchema.default({reverse: 'none', 'first-label': 1}),
+  inserts: insertSettingsSchema.optional(),
   rounds: z
     .array(
       z.strictObject({

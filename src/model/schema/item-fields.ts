@@ -6,6 +6,16 @@ export const statuses = ['planned', 'in work', 'finished', 'sent', 'passed', 're
 
 const text = z.string().trim();
 const citationText = z.string().describe('a citation, such as "@key, p. 57"');
+/** A bare citation, or one that says too what the source calls the technique. */
+const techniqueCitation = z
+  .union([
+    citationText.transform((source) => ({source, as: undefined})),
+    z.strictObject({
+      source: citationText,
+      as: text.optional().describe('what the source calls the technique, such as raised increase'),
+    }),
+  ])
+  .describe('a citation, such as "@key, p. 57"');
 const oneOrMore = <T extends z.ZodType>(schema: T) =>
   z.union([schema.transform((one) => [one]), z.array(schema)]).describe('one, or a list');
 
@@ -20,7 +30,7 @@ export const yarnSchema = z.strictObject({
 
 export const techniqueSchema = z.strictObject({
   name: text,
-  cite: oneOrMore(citationText).optional().describe('where the method is described'),
+  cite: oneOrMore(techniqueCitation).optional().describe('where the method is described'),
   note: text.optional(),
 });
 

@@ -7,7 +7,7 @@ import {
   parseLength,
   parsePutUp,
 } from '../../knitting/quantity.ts';
-import type {Result} from '../../support/result.ts';
+import {failure, type Result} from '../../support/result.ts';
 
 /** A string that a reader of the trade's quantities understands; its problems become schema issues. */
 function quantity<T>(parse: (text: string) => Result<T>) {
@@ -28,6 +28,17 @@ function quantity<T>(parse: (text: string) => Result<T>) {
 export const lengthSchema = quantity<Length>(parseLength).describe(
   'a length with its unit, such as 10.2 cm or 4 in',
 );
+/** A length that may not be below `least` millimetres. */
+export function lengthFromSchema(least: number) {
+  return quantity<Length>((text) => {
+    const length = parseLength(text);
+    if (!length.ok || length.value.millimetres.toNumber() >= least) return length;
+    const message = `\`${text.trim()}\` is less than \`${least} mm\``;
+    const span = {start: 0, end: text.length};
+    return failure({message, hint: `Write a length of ${least} mm or more.`, span});
+  }).describe(`a length of ${least} mm or more with its unit, such as 50 mm or 2 in`);
+}
+
 export const gaugeCountSchema = quantity<GaugeCount>(parseGaugeCount).describe(
   'a count over a length, such as 20.5 over 10 cm or 22 over 4 in',
 );

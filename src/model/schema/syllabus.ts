@@ -27,10 +27,24 @@ export const limitsSchema = z.strictObject({
       'at-least': count.optional().describe('citations of different sources'),
       books: count.optional().describe('how many of the sources must be books'),
       locator: z.enum(['required', 'optional']).optional(),
+      independent: count
+        .optional()
+        .describe('how many of the sources must have neither an author nor an earlier edition in common'),
       'per-technique': count.optional().describe('citations that each technique needs of its own'),
     })
     .optional(),
-  words: z.strictObject({from: count.optional(), to: count.optional()}).optional(),
+  words: z
+    .strictObject({
+      from: count.optional(),
+      to: count.optional(),
+      quoted: z
+        .number()
+        .min(0)
+        .max(100)
+        .optional()
+        .describe('most words that may be quoted, in percent of the text'),
+    })
+    .optional(),
   fields: z.array(text).optional().describe('front matter fields that must be filled, such as yarn.name'),
   size: z
     .strictObject({width: lengthSchema.optional(), height: lengthSchema.optional()})
