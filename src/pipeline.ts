@@ -29,6 +29,7 @@ export interface LoadedFolder {
   readonly yamlFiles: readonly TextFile[];
   /** Null when there is none. */
   readonly clippings: TextFile | null;
+  readonly styles: readonly TextFile[];
   /** By file name within `content/photos`. */
   readonly photos: ReadonlyMap<string, PhotoFacts>;
 }
@@ -57,11 +58,12 @@ export async function load(workspace: Workspace, decodePhoto: PhotoDecoder): Pro
     items: textsOf('item'),
     yamlFiles: textsOf('yaml'),
     clippings: textsOf('clippings')[0] ?? null,
+    styles: textsOf('style'),
     photos,
   };
 }
 
-export type ContentKind = 'item' | 'yaml' | 'clippings' | 'photo';
+export type ContentKind = 'item' | 'yaml' | 'clippings' | 'style' | 'photo';
 
 /** What a file of the content folder is read as; null when it is not read. */
 export function contentKind(path: string): ContentKind | null {
@@ -69,6 +71,7 @@ export function contentKind(path: string): ContentKind | null {
   if (path.startsWith(photosFolder)) return 'photo';
   if (path.startsWith(roundsFolder)) return sentRoundFile.test(path) ? 'yaml' : null;
   if (/\.ya?ml$/i.test(path)) return 'yaml';
+  if (/\.csl$/i.test(path)) return 'style';
   return /\.md$/i.test(path) ? 'item' : null;
 }
 
@@ -84,7 +87,7 @@ export interface Readers {
 
 /** Phases 2 and 3, parse and assemble: texts become the typed binder, with all that was found on the way. */
 export function assemble(
-  {items, yamlFiles, clippings, photos}: LoadedFolder,
+  {items, yamlFiles, clippings, styles, photos}: LoadedFolder,
   today: string,
   {parse, readYaml}: Readers = {parse: parseFile, readYaml: ({text}) => readYamlText(text)},
 ): ReadBinder {
@@ -92,6 +95,7 @@ export function assemble(
     yamlFiles,
     items: items.map(parse),
     clippings: clippings?.text ?? '',
+    styles,
     photos,
     today,
     readYaml,

@@ -1,5 +1,6 @@
 import {readFile, stat} from 'node:fs/promises';
 import path from 'node:path';
+import {errorCode, explainFailure} from '../io/explain-failure.ts';
 import type {Workspace} from '../io/workspace.ts';
 import {libraryPath} from '../model/read-binder-files.ts';
 import {type Choice, chooseNew, type NewSource} from '../references/import/choose-new.ts';
@@ -71,10 +72,13 @@ export async function runImport(
   return {...report, written: [libraryPath]};
 }
 
-/** Throws `UsageError` when there is no such file, and for one that is far too large. */
+/** Throws `UsageError` when there is no such file, and for one that is far too large; `OperationalError` for the disk. */
 async function readForeign(file: string, currentFolder: string): Promise<DecodedText> {
   const absolute = path.resolve(currentFolder, file);
-  const facts = await stat(absolute).catch(() => null);
+  const facts = await stat(absolute).catch((error: unknown) => {
+    if (['ENOENT', 'ENOTDIR'].includes(errorCode(error) ?? '')) return null;
+    throw explainFailure('read', file, error);
+  });
   if (facts === null) throw new UsageError(`there is no file \`${file}\``);
   if (!facts.isFile()) throw new UsageError(`\`${file}\` is no file; name what the other program saved`);
   // A character takes four bytes at most.
@@ -85,7 +89,7 @@ async function readForeign(file: string, currentFolder: string): Promise<Decoded
   try {
     return decodeText(await readFile(absolute));
   } catch (error) {
-    throw new UsageError(`\`${file}\` cannot be read`, {cause: error});
+    throw explainFailure('read', file, error);
   }
 }
 

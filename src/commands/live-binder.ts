@@ -1,5 +1,5 @@
 import {createHash} from 'node:crypto';
-import {openEngine} from '../compose/compose-binder.ts';
+import {type OpenedEngine, openEngine} from '../compose/compose-binder.ts';
 import {composeItem} from '../compose/compose-item.ts';
 import {gaugeInWords} from '../compose/gauge-in-words.ts';
 import {itemPhotos} from '../compose/photo-requests.ts';
@@ -9,7 +9,6 @@ import {itemSheet} from '../layout/item-sheet.ts';
 import {sheetParts} from '../layout/render-sheets.ts';
 import type {Binder, Item} from '../model/binder.ts';
 import {assemble, check, parseFile, type TextFile} from '../pipeline.ts';
-import type {CitationEngine} from '../references/citation-engine.ts';
 import {readYaml} from '../yaml/read-yaml.ts';
 import type {FolderChange, LiveFolder} from './live-folder.ts';
 import {type Layouts, loadLayouts} from './load-layouts.ts';
@@ -43,12 +42,17 @@ export function openLiveBinder(
   const parseYaml = remembering(({text}: TextFile) => readYaml(text));
   let read: ReturnType<typeof assemble> = {binder: null, findings: []};
   let layouts: {readonly key: string; readonly loaded: Promise<Layouts>} | null = null;
-  let engine: {readonly key: string; readonly opened: Promise<CitationEngine | null>} | null = null;
+  let engine: {readonly key: string; readonly opened: Promise<OpenedEngine>} | null = null;
 
   /** The engine keeps the sources it was opened with: another library or style needs another engine. */
-  function engineFor(binder: Binder): Promise<CitationEngine | null> {
+  function engineFor(binder: Binder): Promise<OpenedEngine> {
     const {language, 'citation-style': style} = binder.settings;
-    const key = JSON.stringify([language, style, binder.library.map(({source}) => source)]);
+    const key = JSON.stringify([
+      language,
+      style,
+      binder.ownStyle?.xml,
+      binder.library.map(({source}) => source),
+    ]);
     if (engine?.key !== key) engine = {key, opened: openEngine(binder)};
     return engine.opened;
   }
@@ -77,7 +81,7 @@ export function openLiveBinder(
         scalePhotos({workspace, photoCache}, binder.photos, itemPhotos(item)),
         engineFor(binder),
       ]);
-      const composed = composeItem({binder, item, engine: opened, pictures, marksLines: true});
+      const composed = composeItem({binder, item, engine: opened.engine, pictures, marksLines: true});
       const input = {
         binder,
         composed: new Map([[item.id, composed.item]]),

@@ -84,6 +84,7 @@ function loadedFolder(known: ReadonlyMap<string, Known>): LoadedFolder {
     items: textsOf('item'),
     yamlFiles: textsOf('yaml'),
     clippings: textsOf('clippings')[0] ?? null,
+    styles: textsOf('style'),
     photos: new Map(photos),
   };
 }

@@ -2,6 +2,7 @@ import {readdir, readFile} from 'node:fs/promises';
 import {createRequire} from 'node:module';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
+import {explainFailure} from '../io/explain-failure.ts';
 import type {Workspace} from '../io/workspace.ts';
 import {type FontFile, fontFiles} from '../layout/font-files.ts';
 import type {FontFace} from '../layout/layout-input.ts';
@@ -26,14 +27,18 @@ export async function loadLayouts(workspace: Workspace): Promise<Layouts> {
 }
 
 async function readOwnTemplates(): Promise<[string, string][]> {
-  const files = await readdir(ownLayouts, {recursive: true, withFileTypes: true});
-  const paths = files.filter((file) => file.isFile()).map((file) => path.join(file.parentPath, file.name));
-  return Promise.all(
-    paths.filter(isLayout).map(async (file): Promise<[string, string]> => {
-      const name = path.relative(ownLayouts, file).split(path.sep).join('/');
-      return [name, await readFile(file, 'utf8')];
-    }),
-  );
+  try {
+    const files = await readdir(ownLayouts, {recursive: true, withFileTypes: true});
+    const paths = files.filter((file) => file.isFile()).map((file) => path.join(file.parentPath, file.name));
+    return await Promise.all(
+      paths.filter(isLayout).map(async (file): Promise<[string, string]> => {
+        const name = path.relative(ownLayouts, file).split(path.sep).join('/');
+        return [name, await readFile(file, 'utf8')];
+      }),
+    );
+  } catch (error) {
+    throw explainFailure('read', ownLayouts, error);
+  }
 }
 
 async function readTheirTemplates(workspace: Workspace): Promise<[string, string][]> {

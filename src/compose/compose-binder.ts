@@ -2,6 +2,8 @@ import type {Finding} from '../diagnostics/finding.ts';
 import {sanitiseFragment} from '../markdown/sanitise-fragment.ts';
 import {type Binder, itemsById} from '../model/binder.ts';
 import type {ComposedItem, ReferenceEntry} from '../model/composed.ts';
+import {unusableStyle} from '../model/own-style.ts';
+import {readingFinding} from '../model/reading-rules.ts';
 import type {CitationEngine} from '../references/citation-engine.ts';
 import {composeItem} from './compose-item.ts';
 import type {PrintedPicture} from './photo-requests.ts';
@@ -18,9 +20,9 @@ export async function composeBinder(
   binder: Binder,
   pictures: ReadonlyMap<string, PrintedPicture>,
 ): Promise<Composition> {
-  const engine = await openEngine(binder);
+  const {engine, findings: ofStyle} = await openEngine(binder);
   const items = new Map<string, ComposedItem>();
-  const findings: Finding[] = [];
+  const findings: Finding[] = [...ofStyle];
   for (const item of itemsById(binder).values()) {
     const composed = composeItem({binder, item, engine, pictures});
     items.set(item.id, composed.item);
@@ -29,12 +31,36 @@ export async function composeBinder(
   return {items, references: engine ? listReferences(binder, engine) : [], findings};
 }
 
-/** The citation engine takes its time to load: a binder that cites nothing does without. */
-export async function openEngine(binder: Binder): Promise<CitationEngine | null> {
-  if (!binder.items.some((item) => item.citations.length > 0)) return null;
+/** The engine for a binder's citations, and what is wrong with a style of the candidate's own. */
+export interface OpenedEngine {
+  /** Null where nothing is cited: it takes its time to load, and a binder that cites nothing does without. */
+  readonly engine: CitationEngine | null;
+  readonly findings: readonly Finding[];
+}
+
+export async function openEngine(binder: Binder): Promise<OpenedEngine> {
+  if (!binder.items.some((item) => item.citations.length > 0)) return {engine: null, findings: []};
   const {createCitationEngine} = await import('../references/citation-engine.ts');
-  const {language, 'citation-style': style} = binder.settings;
-  return createCitationEngine({style, language, sources: binder.library.map(({source}) => source)});
+  const {language, 'citation-style': style, csl} = binder.settings;
+  const usual = {style, language, sources: binder.library.map(({source}) => source)};
+  const {ownStyle} = binder;
+  if (ownStyle === null || csl === undefined)
+    return {engine: await createCitationEngine(usual), findings: []};
+  try {
+    const engine = await createCitationEngine({...usual, style: ownStyle.like, ownStyle: ownStyle.xml});
+    // A style may break only when something is set in it.
+    engine.renderBibliography(usual.sources.map(({id}) => id));
+    return {engine, findings: []};
+  } catch {
+    // Whatever the processor throws, the style is what it choked on: with ours it renders any source.
+    const hint =
+      'Take the style anew from where you have it, or take `csl` out; until then the usual style is used.';
+    const fault = unusableStyle(csl, 'the citation processor cannot read it', hint, binder.settingsPlaces);
+    return {
+      engine: await createCitationEngine(usual),
+      findings: [readingFinding(binder.settingsFile, fault)],
+    };
+  }
 }
 
 /** Every source that is cited, with the items that cite it in the order of the binder. */

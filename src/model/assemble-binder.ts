@@ -31,6 +31,7 @@ export interface BinderParts {
   readonly syllabus: TypedFile<SyllabusData> | null;
   readonly library: readonly LibraryEntry[];
   readonly clippings: Clippings;
+  readonly ownStyle: Binder['ownStyle'];
   readonly items: readonly ParsedItem[];
   readonly assessments: readonly Assessment[];
   readonly sentRounds: readonly SentRound[];
@@ -78,6 +79,7 @@ export function assembleBinder(parts: BinderParts): {
     items: inOrder(items, [...requirements.keys()]),
     library: parts.library,
     clippings: parts.clippings,
+    ownStyle: parts.ownStyle,
     assessments: [...parts.assessments].sort((a, b) => a.round - b.round),
     sentRounds: [...parts.sentRounds].sort((a, b) => a.round - b.round),
     ledger: parts.ledger,

@@ -1,5 +1,6 @@
 import type {Finding, Place} from '../diagnostics/finding.ts';
 import type {Citation} from '../references/citation.ts';
+import type {OwnStyle} from '../references/own-style.ts';
 import type {Source} from '../references/source.ts';
 import type {Places} from '../yaml/places.ts';
 import type {Body} from './body.ts';
@@ -130,6 +131,8 @@ export interface Binder {
   readonly items: readonly Item[];
   readonly library: readonly LibraryEntry[];
   readonly clippings: Clippings;
+  /** The citation style of `settings.csl`; null without one. */
+  readonly ownStyle: OwnStyle | null;
   readonly assessments: readonly Assessment[];
   /** By round, as far as they could be read. */
   readonly sentRounds: readonly SentRound[];

@@ -6,6 +6,7 @@ import {assembleBinder} from './assemble-binder.ts';
 import type {Assessment, Binder, LibraryEntry, PrintLedger, SentRound} from './binder.ts';
 import {readClippings} from './clippings.ts';
 import {validateFields} from './fields/validate-fields.ts';
+import {ownStyleOf} from './own-style.ts';
 import type {ParsedItem} from './parsed-item.ts';
 import {readLibrary} from './read-library.ts';
 import {type ReadingFault, readingFinding} from './reading-rules.ts';
@@ -32,6 +33,8 @@ export interface BinderFiles {
   readonly items: readonly ParsedItem[];
   /** The text of the file of clippings; empty when there is none. */
   readonly clippings: string;
+  /** Citation styles of the candidate's own. */
+  readonly styles: readonly {readonly path: string; readonly text: string}[];
   readonly photos: Binder['photos'];
   readonly today: string;
   readonly readYaml: (file: {readonly path: string; readonly text: string}) => YamlDocument;
@@ -49,6 +52,7 @@ export function readBinderFiles({
   yamlFiles,
   items,
   clippings: clippingsText,
+  styles,
   photos,
   today,
   readYaml,
@@ -115,11 +119,16 @@ export function readBinderFiles({
   findings.push(...items.flatMap((item) => item.findings));
   const {clippings, faults: clippingFaults} = readClippings(clippingsText);
   report(clippingsPath, clippingFaults);
+  const own = settings
+    ? ownStyleOf(settings.data.csl, settings.places, new Map(styles.map(({path, text}) => [path, text])))
+    : {style: null, faults: []};
+  report(settingsPath, own.faults);
   const assembled = assembleBinder({
     settings: settings && {file: settingsPath, ...settings},
     syllabus: syllabus && {file: syllabusPath, ...syllabus},
     library,
     clippings: {file: clippingsPath, entries: clippings},
+    ownStyle: own.style,
     assessments,
     sentRounds,
     ledger,

@@ -19,6 +19,7 @@ export type ReadingRuleId =
   | 'missing-key'
   | 'field-shape'
   | 'citation-form'
+  | 'citation-style'
   | 'clipping-form'
   | 'unknown-kind'
   | 'duplicate-requirement'
@@ -90,6 +91,14 @@ export const readingRules: readonly ReadingRule[] = [
     explanation:
       'In running text a citation stands in brackets, as in `[@key, p. 57]`, or in the sentence, as in `@key [p. 57]`. ' +
       'An `@` that is not a citation is written `\\@`.',
+  },
+  {
+    id: 'citation-style',
+    summary: 'the style that `csl` names can be used',
+    severity: 'error',
+    explanation:
+      'It is a file in `content` that ends in `.csl`: a whole, independent style of the Citation Style Language with citations ' +
+      'and a bibliography. Without it the binder is set in the style that `citation-style` names.',
   },
   {
     id: 'clipping-form',

@@ -2,6 +2,7 @@ import {rmSync} from 'node:fs';
 import {lstat, mkdtemp, readdir, rm} from 'node:fs/promises';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
+import {OperationalError} from '../support/operational-error.ts';
 
 /** A folder for the browser's own files, readable by nobody else. */
 export interface ProfileFolder {
@@ -15,18 +16,33 @@ const patiently = {recursive: true, force: true, maxRetries: 10, retryDelay: 50}
 
 /**
  * Makes a profile folder, after removing those of runs that were killed before they could. It goes when `remove` is
- * called or when the program ends by `process.exit`, whichever comes first.
+ * called or when the program ends by `process.exit`, whichever comes first; one that cannot be removed is left to the
+ * next run, since what was printed is whole. Throws `OperationalError`.
  */
 export async function makeProfileFolder(): Promise<ProfileFolder> {
   await sweepProfiles();
-  const path = await mkdtemp(join(tmpdir(), `swatchleaf-${process.pid}-`));
-  const removeNow = () => rmSync(path, patiently);
+  const path = await mkdtemp(join(tmpdir(), `swatchleaf-${process.pid}-`)).catch((cause: unknown) => {
+    const reason = cause instanceof Error ? cause.message : String(cause);
+    throw new OperationalError(
+      `the browser needs a folder of its own in \`${tmpdir()}\`, which cannot be made (${reason}); make room there, or let TMPDIR (TEMP on Windows) name another place`,
+      {cause},
+    );
+  });
+  const removeNow = () => {
+    try {
+      rmSync(path, patiently);
+    } catch {
+      // The next run removes it.
+    }
+  };
   process.once('exit', removeNow);
   return {
     path,
     async remove() {
-      process.off('exit', removeNow);
-      await rm(path, patiently);
+      await rm(path, patiently).then(
+        () => process.off('exit', removeNow),
+        () => {},
+      );
     },
   };
 }

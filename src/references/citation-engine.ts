@@ -21,6 +21,8 @@ export interface CitationEngine {
 interface CitationEngineOptions {
   readonly style: CitationStyle;
   readonly language: CitationLanguage;
+  /** In the place of `style`, which then says what it works like. */
+  readonly ownStyle?: string | undefined;
   /** Of two sources with one id the first counts. */
   readonly sources: readonly Source[];
 }
@@ -30,7 +32,7 @@ export async function createCitationEngine(options: CitationEngineOptions): Prom
   const {style, language} = options;
   const [{default: CSL}, styleXml, localeXml] = await Promise.all([
     import('citeproc'),
-    loadCitationStyle(style),
+    options.ownStyle ?? loadCitationStyle(style),
     loadCitationLocale(language),
   ]);
   const library = new Library(options.sources);

@@ -127,7 +127,7 @@ function toCslLocator({label, value}: Locator, style: CitationStyle) {
 function finishText(html: string, {known, named}: ClusterPlan, style: CitationStyle): string {
   const source = known[0]?.source;
   invariant(source !== undefined, 'only clusters with a known source are rendered');
-  if (html.includes('[NO_PRINTED_FORM]')) return escapeHtml(sourceLabel(source));
+  if (/\[(?:NO_PRINTED_FORM|CSL STYLE ERROR)/.test(html)) return escapeHtml(sourceLabel(source));
   // Numbers alone stand closer: `(1; 3)` is `(1,3)`.
   if (style === 'numeric' && /^\([\d–; ]+\)$/.test(html)) return html.replaceAll('; ', ',');
   // APA joins two names by `&` in brackets, but by `and` in a sentence.

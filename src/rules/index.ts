@@ -39,6 +39,7 @@ import {sentItemGone} from './sent-item-gone.ts';
 import {sourceNeverCited} from './source-never-cited.ts';
 import {sourceWithoutAccessDate} from './source-without-access-date.ts';
 import {stubText} from './stub-text.ts';
+import {styleWithoutPage} from './style-without-page.ts';
 import {techniqueOnlyOnline} from './technique-only-online.ts';
 import {techniqueWithoutCitation} from './technique-without-citation.ts';
 import {tiedItemUnfinished} from './tied-item-unfinished.ts';
@@ -93,6 +94,7 @@ const laws: readonly Rule[] = [
   sourceWithoutAccessDate, // A page on the web changes.
   incompleteSource, // A reference with a gap cannot be ordered.
   probableDuplicateSource, // One book would be printed as two.
+  styleWithoutPage, // No page that was noted would reach the assessor.
   clippedSourceNotCited, // A place that was found and forgotten.
   sourceNeverCited, // Often a citation that was forgotten.
 

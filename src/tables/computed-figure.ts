@@ -38,9 +38,11 @@ export function computedFigure(figure: ComputedFigure): Element {
     ]),
     ...(figure.drawings.length > 0 ? [h('div', {className: ['plots']}, [...figure.drawings])] : []),
     ...(figure.instructions ?? []).map((words) => h('p', {className: ['instruction']}, words)),
-    ...figure.formulas.map((formula) => h('p', {className: ['formula']}, formula)),
-    h('p', {className: ['rounding']}, figure.rounding),
-    h('p', {className: ['source']}, figure.source),
+    h('div', {className: ['working']}, [
+      ...figure.formulas.map((formula) => h('p', {className: ['formula']}, formula)),
+      h('p', {className: ['rounding']}, figure.rounding),
+      h('p', {className: ['source']}, figure.source),
+    ]),
     h('figcaption', figure.caption),
   ]);
 }

@@ -38,6 +38,7 @@ describe.each(casesIn('tests/binder', 1))('$name', ({folder, expected}) => {
       binder: await facts('binder.pdf'),
       tags: await facts('tags.pdf'),
       list: await facts('packing-list.pdf'),
+      ...(settings.includes('inserts:') ? {inserts: await facts('inserts.pdf')} : {}),
     };
     const [width, height] = papers[/paper: Letter/.test(settings) ? 'Letter' : 'A4'];
     for (const page of Object.values(printed).flatMap(({pages}) => pages)) {
@@ -52,6 +53,7 @@ describe.each(casesIn('tests/binder', 1))('$name', ({folder, expected}) => {
       'binder.yaml': factsText(printed.binder),
       'tags.yaml': factsText(printed.tags),
       'packing-list.yaml': factsText(printed.list),
+      ...(printed.inserts ? {'inserts.yaml': factsText(printed.inserts)} : {}),
     });
   });
 });

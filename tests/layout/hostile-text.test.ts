@@ -7,6 +7,7 @@ import type {LayoutInput} from '../../src/layout/layout-input.ts';
 import type {Printable} from '../../src/layout/printable.ts';
 import {renderBinder} from '../../src/layout/render-binder.ts';
 import {renderCheckReport} from '../../src/layout/render-check-report.ts';
+import {renderInserts} from '../../src/layout/render-inserts.ts';
 import {renderLetter} from '../../src/layout/render-letter.ts';
 import {renderPackingList} from '../../src/layout/render-packing-list.ts';
 import {renderReprint} from '../../src/layout/render-reprint.ts';
@@ -66,6 +67,11 @@ function hostileInput(): LayoutInput {
       candidate: {name: attack, number: attack, address: [attack], email: attack},
       certificate: {name: attack, part: attack, guild: attack, address: [attack]},
       date: '2026-09-28',
+      inserts: {
+        spine: {width: '50 mm', height: '200 mm'},
+        cover: true,
+        tabs: {width: '50 mm', height: '13 mm'},
+      },
     },
     sections: [
       {
@@ -93,6 +99,7 @@ const input = hostileInput();
 const documents: readonly [string, Printable | null][] = [
   ['binder', renderBinder(input, null)],
   ['tags', renderTags(input)],
+  ['inserts', renderInserts(input)],
   ['letter', renderLetter(input, null)],
   ['packing list', renderPackingList(input, null)],
   ['check report', renderCheckReport(input)],

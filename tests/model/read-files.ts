@@ -28,6 +28,7 @@ export function readFiles(files: Readonly<Record<string, string | null>>, save =
     yamlFiles: texts.filter((file) => !isItem(file)),
     items: texts.filter(isItem).map(({path, text}) => parseItem(path, text)),
     clippings: '',
+    styles: [],
     photos: new Map(),
     today: '2026-10-01',
     readYaml: ({text}) => readYaml(text),

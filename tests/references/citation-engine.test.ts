@@ -132,6 +132,17 @@ describe.each([
   });
 });
 
+test.each([
+  ['author-date', '(Ashdown, 2011, pp. 62–63, 70)'],
+  ['numeric', '(1, pp. 62–63, 70)'],
+] as const)('two places in one source are one citation: %s', async (style, html) => {
+  const engine = await makeEngine(style);
+  expect(engine.renderItem([cluster('@edge, pp. 62-63; @edge, p. 70')]).clusters[0]?.html).toBe(html);
+  // A figure, or a word between them, keeps them apart.
+  const apart = engine.renderItem([cluster('@edge, p. 62; @edge, fig. 3')]).clusters[0]?.html;
+  expect(apart).toMatch(/fig\S* 3/i);
+});
+
 describe('note', () => {
   let engine: CitationEngine;
   beforeAll(async () => {

@@ -37,6 +37,7 @@ export function sampleBinder({
     syllabus: {file: 'content/syllabus.yaml', title: 'Part Two', sections: [], places: noPlaces},
     items: items.map(sampleItem),
     library: [],
+    ownStyle: null,
     clippings: {file: 'content/clippings.md', entries: []},
     assessments: [],
     sentRounds: [],

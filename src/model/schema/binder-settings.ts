@@ -32,6 +32,14 @@ export const binderSettingsSchema = z.strictObject({
   units: z.enum(unitSystems).default('metric').describe('which unit stands first; both are always printed'),
   language: z.enum(['en-GB', 'en-US']).default('en-GB'),
   'citation-style': z.enum(citationStyles).default('author-date'),
+  csl: z
+    .string()
+    .trim()
+    .regex(/^(?:\.\/)?[^/\\.][^/\\]*\.csl$/i, {
+      error: 'write the name of a file in `content` that ends in `.csl`',
+    })
+    .optional()
+    .describe('another citation style: a CSL file in content, such as my.csl'),
   appendices: z
     .array(z.enum(['concordance', 'attempts']))
     .default([])
