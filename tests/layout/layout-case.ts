@@ -59,10 +59,17 @@ interface CaseFile {
   readonly 'show-page-rules'?: boolean;
 }
 
+/** A citation under a technique. */
+interface CaseCitation {
+  readonly key: string;
+  readonly technique: string;
+  readonly as?: string;
+}
+
 interface CaseItem {
   readonly 'front-matter': Omit<SampleItem, 'kind'>;
   readonly words?: number;
-  readonly citations?: readonly string[];
+  readonly citations?: readonly (string | CaseCitation)[];
   readonly 'begins-with-heading'?: boolean;
   /** What the composition would have made of it. */
   readonly composed?: Partial<
@@ -212,9 +219,9 @@ function caseItem(item: CaseItem, requirements: readonly Requirement[]): Item {
   }).items;
   if (sample === undefined) throw new Error('a binder of one item has one item');
   const heading = {type: 'heading' as const, depth: 2 as const, children: []};
-  const citations = (item.citations ?? []).map((key) => ({
+  const citations = (item.citations ?? []).map((each) => ({
     citation: {
-      key,
+      key: typeof each === 'string' ? each : each.key,
       locator: null,
       prefix: '',
       suffix: '',
@@ -222,9 +229,9 @@ function caseItem(item: CaseItem, requirements: readonly Requirement[]): Item {
       span: {start: 0, end: 0},
       keySpan: {start: 0, end: 0},
     },
-    technique: null,
-    from: 'body' as const,
-    calledThere: null,
+    technique: typeof each === 'string' ? null : each.technique,
+    from: typeof each === 'string' ? ('body' as const) : ('technique' as const),
+    calledThere: typeof each === 'string' ? null : (each.as ?? null),
     place: fileStart,
     keyPlace: fileStart,
   }));
