@@ -21,9 +21,10 @@ export interface ArithmeticFigure {
 /** The shape that all sums share: given, worked out, what to do, how it was worked out, how rounded, and from where. */
 export function arithmeticFigure(figure: ArithmeticFigure): ComputedTable {
   const {given, result, ...rest} = figure;
-  return computed(
+  return computed(() =>
     computedFigure({
       ...rest,
+      name: `sum ${rest.name}`,
       columns: ['Line', 'Figure'],
       groups: [group('Given', given), group('Worked out', result)],
       drawings: [],

@@ -32,7 +32,7 @@ export const attemptsTable: Table = {
 
 function attemptsContent(binder: Binder, item: Item): ComputedTable {
   const attempts = 'attempts' in item.fields ? item.fields.attempts : [];
-  if (attempts.length > 0) return computed(attemptsFigure(binder, item.id, attempts));
+  if (attempts.length > 0) return computed(() => attemptsFigure(binder, item.id, attempts));
   return notComputed(
     `\`${item.id}\` has no attempts`,
     'attempts' in item.fields

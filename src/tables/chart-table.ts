@@ -47,13 +47,16 @@ export function chartOfBlock(
     }
     if (!grid) return notDrawn(item);
     return success(
-      computed(stitchFigure(grid, item, proportion, {size, troubles: problems.map(({message}) => message)})),
+      computed(() =>
+        stitchFigure(grid, item, proportion, {size, troubles: problems.map(({message}) => message)}),
+      ),
     );
   }
   const {chart, problems} = readChart(text);
   if (!chart) return failure(...problems);
-  if (chart.kind === 'colours') return success(computed(colourChartFigure(chart.grid, item, proportion)));
-  return success(computed(stitchFigure(chart.grid, item, proportion, {size: '', troubles: []})));
+  if (chart.kind === 'colours')
+    return success(computed(() => colourChartFigure(chart.grid, item, proportion)));
+  return success(computed(() => stitchFigure(chart.grid, item, proportion, {size: '', troubles: []})));
 }
 
 export function notDrawn(item: Item): Result<never> {

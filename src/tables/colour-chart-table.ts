@@ -57,7 +57,7 @@ export const colourChartTable = arithmeticTable({
     const limit = values.float?.millimetres ?? longestFloat;
     const isStranded = grid.method === 'stranded';
     return success(
-      computed(
+      computed(() =>
         computedFigure({
           name: 'colour-chart',
           caption,

@@ -8,7 +8,7 @@ export interface FigureGroup {
 }
 
 export interface ComputedFigure {
-  /** Second class of the `<figure>`, for the print style. */
+  /** Further classes of the `<figure>`, for the print style, with a space between them. */
   readonly name: string;
   readonly caption: string;
   /** Column headings; the first stands over the line labels. */

@@ -19,8 +19,16 @@ export interface Attributes {
   readonly example: string;
 }
 
-export function computed(...content: readonly Element[]): ComputedTable {
-  return {content, problems: []};
+/** What is drawn is drawn when it is first asked for: checking asks only whether it can be. */
+export function computed(draw: () => Element): ComputedTable {
+  let drawn: readonly Element[] | null = null;
+  return {
+    get content() {
+      drawn ??= [draw()];
+      return drawn;
+    },
+    problems: [],
+  };
 }
 
 /** Why a table could not be computed: the fact, and what to do. */

@@ -28,7 +28,7 @@ export const fabricTable = arithmeticTable({
     const caption = `The fabric of ${shown.id} as its rows make it, seen from the right side: a drawing, not a photograph`;
     const isCut = grid.rows.length > mostDrawnRows;
     return success(
-      computed(
+      computed(() =>
         chartFigure({
           name: 'fabric',
           caption,

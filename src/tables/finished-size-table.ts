@@ -66,7 +66,7 @@ export const finishedSizeTable = arithmeticTable({
     const lines = found.flatMap((each) => (each.ok ? [each.value] : []));
     const names = sizesOf(item, Math.max(...measures.map(({counts}) => counts.length)));
     return success(
-      computed(
+      computed(() =>
         computedFigure({
           name: 'finished-size',
           caption: `Finished size of ${item.id}`,

@@ -31,7 +31,7 @@ function gaugeContent(binder: Binder, item: Item): ComputedTable {
       'Write the counts under `measured`, such as `stitches: [20 over 10 cm, 20.5 over 10 cm]`.',
     );
   }
-  return computed(gaugeFigure(binder, item.id, states));
+  return computed(() => gaugeFigure(binder, item.id, states));
 }
 
 function gaugeFigure(binder: Binder, id: string, states: readonly MeasuredState[]): Element {

@@ -25,7 +25,7 @@ export const keyTable = arithmeticTable({
       );
     }
     return success(
-      computed(
+      computed(() =>
         h('figure', {className: ['computed', 'abbreviations']}, [
           h(
             'dl',

@@ -46,7 +46,7 @@ export const pieceTable = arithmeticTable({
     const {worked, gauges, stitchGauge, rowGauge} = piece.value;
     const isTube = worked.panels.some(({isRound}) => isRound);
     return success(
-      computed(
+      computed(() =>
         computedFigure({
           name: 'piece',
           caption: `${capitalized(piece.value.name)}: the steps, and the piece drawn to scale`,

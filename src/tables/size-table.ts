@@ -37,7 +37,7 @@ function sizeContent(binder: Binder, item: Item): ComputedTable {
   }
   const {units} = binder.settings;
   const hasChange = blockingPair(states) !== null;
-  return computed(
+  return computed(() =>
     computedFigure({
       name: 'size',
       caption: `Size of ${item.id}: the edges, laid flat`,

@@ -42,7 +42,7 @@ function yarnWeightContent(_binder: Binder, item: Item): ComputedTable {
     );
   }
   const {mean} = summarizeGauge<'stitches'>(counted.stitches);
-  return computed(
+  return computed(() =>
     computedFigure({
       name: 'yarn-weight',
       caption: `Yarn weight of ${item.id}: as stated, and as knitted`,
