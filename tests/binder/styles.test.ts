@@ -1,4 +1,3 @@
-import {readFileSync} from 'node:fs';
 import {expect, test} from 'vitest';
 import {composeBinder} from '../../src/compose/compose-binder.ts';
 import {checkCase} from '../support/read-case.ts';

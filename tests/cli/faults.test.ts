@@ -278,7 +278,6 @@ describe.each(scenarios)('$command, when the k-th call of the disk fails, for ev
     // What could not be removed when its time came goes when the program ends.
     for (const listener of process.listeners('exit')) if (!listeners.includes(listener)) listener(0);
     expect(readdirSync(moment('temporary'))).toEqual([]);
-    console.log(scenario.command, trials.length, told, seen.size);
   }, 300_000);
 });
 
@@ -289,13 +288,13 @@ test('our layouts and fonts, when any one of them cannot be read: told as a faul
   const {createMemoryWorkspace} = await import('../../src/io/memory-workspace.ts');
   resetCalls();
   await loadLayouts(createMemoryWorkspace());
-  const paths = new Set(callsMade().map((call) => call.path));
-  expect(paths.size).toBeGreaterThan(50);
-  for (const path of paths) {
+  const files = new Set(callsMade().map((call) => call.path));
+  expect(files.size).toBeGreaterThan(50);
+  for (const file of files) {
     // By its name: what an earlier turn had begun may still be going on.
-    resetCalls((call) => (call.path === path ? {code: 'EIO'} : null));
+    resetCalls((call) => (call.path === file ? {code: 'EIO'} : null));
     const told = await loadLayouts(createMemoryWorkspace()).catch((error: unknown) => error);
-    expect(told instanceof OperationalError, path).toBe(true);
+    expect(told instanceof OperationalError, file).toBe(true);
   }
   resetCalls();
 });
