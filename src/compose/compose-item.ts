@@ -9,6 +9,7 @@ import type {CitationEngine} from '../references/citation-engine.ts';
 import {lookUpTable} from '../tables/index.ts';
 import {type CitedItem, citeItem, techniquesOf} from './cite-item.ts';
 import {drawnBlock} from './drawn-block.ts';
+import {heatCaution} from './heat-caution.ts';
 import {bodyPhotos, fieldPhotos, type PrintedPicture, printedPhoto} from './photo-requests.ts';
 
 export interface ItemToCompose {
@@ -50,7 +51,7 @@ export function composeItem({binder, item, engine, pictures, marksLines = false}
     findings,
     item: {
       item,
-      body: html,
+      body: withCaution(html, heatCaution(item)),
       techniques: techniquesOf(item).map(({name, note}, index) => ({
         name,
         citations: safe(cited?.techniques[index] ?? null),
@@ -65,6 +66,11 @@ export function composeItem({binder, item, engine, pictures, marksLines = false}
       reviewed: safe(cited?.reviewed ?? null),
     },
   };
+}
+
+/** Both were made by our own processor or are our own words. */
+function withCaution(html: SafeHtml, caution: SafeHtml | null): SafeHtml {
+  return caution === null ? html : (`${html}<p class="heat-caution">${caution}</p>` as SafeHtml);
 }
 
 function crossReference(binder: Binder, target: string) {
