@@ -8,6 +8,8 @@ import {load} from '../pipeline.ts';
 import {withBrowser} from '../print/browser.ts';
 import {requireBrowser} from '../print/find-browser.ts';
 import {thisMachine} from '../print/machine.ts';
+import {benchCitations} from './bench-citations.ts';
+import {benchGrowth} from './bench-growth.ts';
 import {benchKnitting} from './bench-knitting.ts';
 
 /*
@@ -62,6 +64,8 @@ for (const {what, floor, args, floorArgs} of rows) {
 const workspace = await openDiskWorkspace(root);
 const example = await load(workspace, (bytes) => readPhotoFacts(bytes, noCache));
 for (const line of benchKnitting(runs, example, '2026-09-28')) console.log(line);
+for (const line of await benchCitations(runs)) console.log(line);
+for (const line of benchGrowth(root, program)) console.log(line);
 
 function run(args: readonly string[]): number {
   const start = performance.now();

@@ -1,5 +1,6 @@
 import type {SafeHtml} from '../model/composed.ts';
 import {UsageError} from '../support/usage-error.ts';
+import {composeFractions} from './compose-fractions.ts';
 import {fontCss} from './font-css.ts';
 import type {LayoutInput} from './layout-input.ts';
 
@@ -30,7 +31,7 @@ ${css}
 </style>
 </head>
 <body>
-${body}
+${composeFractions(body)}
 </body>
 </html>
 `;

@@ -3,7 +3,7 @@ import {plural} from '../support/plural.ts';
 import {cssString} from './css-string.ts';
 import type {LayoutInput} from './layout-input.ts';
 import {pageBackground} from './page-background.ts';
-import {type Paper, pageMargins, paperOf} from './paper.ts';
+import {type Paper, pageMargins, paperOf, textArea} from './paper.ts';
 import type {BoundPage, PlannedSheet} from './planned-sheet.ts';
 import type {PageCounts} from './printable.ts';
 import {shortenForHead} from './running-text.ts';
@@ -25,7 +25,11 @@ export function pageRules(
 ): string {
   const paper = paperOf(settings);
   const sides: readonly Side[] = settings.sides === 'duplex' ? ['recto', 'verso'] : ['recto'];
-  const rules = sides.map((side) => baseRule(paper, side));
+  const text = textArea(paper);
+  const rules = [
+    `:root{--text-width:${text.width}px;--text-height:${text.height}px}`,
+    ...sides.map((side) => baseRule(paper, side)),
+  ];
   sheets.forEach((sheet, index) => {
     const name = `leaf${index + 1}`;
     rules.push(`#${sheet.anchor}{page:${name}}`);

@@ -37,5 +37,15 @@ export function paperOf({paper, rings}: Pick<BinderSettings, 'paper' | 'rings'>)
  */
 export const pageMargins = {top: 88, bottom: 88, ring: 100, outer: 68} as const;
 
+/** What the margins of a leaf leave for text, in whole CSS pixels. */
+export function textArea({width, height}: Size): Size {
+  const {top, bottom, ring, outer} = pageMargins;
+  const pixels = 96 / 25.4;
+  return {
+    width: Math.floor(width * pixels) - ring - outer,
+    height: Math.floor(height * pixels) - top - bottom,
+  };
+}
+
 /** The rim that a home printer may not be able to print on, in millimetres (common practice, no source). */
 export const unprintableRim = 6;

@@ -49,5 +49,17 @@ export function sheetParts(
       content: engine.render(`sheets/${layout}.hbs`, view),
     })),
   });
-  return {title, styles, pageRules: pageRules(input, sheets, counts), body};
+  return {
+    title,
+    styles: [...styles, ...themeStyles(input, sheets)],
+    pageRules: pageRules(input, sheets, counts),
+    body,
+  };
+}
+
+/** What is cut out has a size of its own, and its type suits that in every theme. */
+function themeStyles({binder}: LayoutInput, sheets: readonly PlannedSheet[]): readonly string[] {
+  const {theme} = binder.settings;
+  const isCutOut = sheets.some(({page}) => page === 'cutting sheet');
+  return theme === 'usual' || isCutOut ? [] : [`themes/${theme}.css`];
 }

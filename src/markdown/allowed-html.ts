@@ -5,7 +5,7 @@ export const allowedBody: Options = {
   tagNames: [
     ...['h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'p', 'blockquote', 'pre', 'ul', 'ol', 'li', 'hr', 'section'],
     ...['table', 'thead', 'tbody', 'tr', 'th', 'td'],
-    ...['em', 'strong', 'del', 'code', 'a', 'sup', 'br', 'input', 'slot'],
+    ...['em', 'strong', 'del', 'code', 'a', 'sup', 'small', 'br', 'input', 'slot'],
   ],
   attributes: {
     a: ['href', 'id'],

@@ -18,6 +18,7 @@ import {remarkLinks} from './plugins/remark-links.ts';
 import {remarkPhoto} from './plugins/remark-photo.ts';
 import {remarkShiftedHeadings} from './plugins/remark-shifted-headings.ts';
 import {remarkTypography} from './plugins/remark-typography.ts';
+import {remarkWrittenAddresses} from './plugins/remark-written-addresses.ts';
 import {remarkWrittenColons} from './plugins/remark-written-colons.ts';
 import {remarkWrittenRows} from './plugins/remark-written-rows.ts';
 import {createSlots} from './slots.ts';
@@ -43,6 +44,7 @@ export function bodyComposer(context: ComposeContext) {
     .use(remarkCited, context) // Before links, which may hold citations.
     .use(remarkPhoto, context) // Lifts pictures out of paragraphs, which cannot hold figures.
     .use(remarkLinks, context) // Last of the author's links.
+    .use(remarkWrittenAddresses) // After links, which turn references into links.
     .use(remarkRehype, {clobberPrefix: context.idPrefix, ...footnotes}) // HTML in the text is dropped here.
     .use(rehypeSanitize, allowedBody) // After everything that the author can influence.
     .use(rehypeLineMarks, context) // After sanitising, which would take the marks for the author's.

@@ -7,6 +7,7 @@ import {findOverflow} from './in-page/find-overflow.ts';
 import {linkAnchors} from './in-page/link-anchors.ts';
 import {type DeclaredFont, loadFonts} from './in-page/load-fonts.ts';
 import {shrinkToFit} from './in-page/shrink-to-fit.ts';
+import {tightenToFit} from './in-page/tighten-to-fit.ts';
 import {readDestinations} from './pdf-facts.ts';
 import {openPdf, type PdfFile, pageObjects} from './pdf-file.ts';
 import {PdfSyntaxError} from './pdf-syntax.ts';
@@ -73,6 +74,7 @@ async function printHere(
   await page.setContent(withPolicy(html), {timeout: 0});
   const fonts = await page.evaluate(loadFonts);
   await page.evaluate(shrinkToFit);
+  await page.evaluate(tightenToFit);
   await page.evaluate(linkAnchors, anchors);
   const troubles = tagged ? await inspect(page, anchors, fonts) : [];
   const bytes = await page.pdf({

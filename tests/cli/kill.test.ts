@@ -30,13 +30,13 @@ interface Moment {
   readonly wait: number;
 }
 
-/** A browser takes its time: most kills are for commands without one. 40 in all, and 200 in the long run. */
+/** A browser takes its time: most kills are for commands without one. 20 in all, and 200 in the long run. */
 const victims: readonly Victim[] = [
-  {args: ['printed'], kills: 13, isBuilt: true, again: 0},
-  {args: ['answer'], kills: 12, again: 2},
+  {args: ['printed'], kills: 7, isBuilt: true, again: 0},
+  {args: ['answer'], kills: 5, again: 2},
   {
     args: ['new'],
-    kills: 12,
+    kills: 5,
     files: {'content/questions/q-01.md': null, 'content/reviews/b-01.md': null},
     again: 0,
   },
@@ -65,7 +65,7 @@ test.each(victims)(
     expect(fresh).not.toEqual(old);
 
     const met = {killed: 0, 'with files half written': 0, 'with a browser': 0};
-    const count = isLong ? kills * 5 : kills;
+    const count = isLong ? kills * 10 : kills;
     // Half of them while it works, half while it writes.
     const moments = Array.from({length: count}, (_, index): Moment => {
       return index >= count / 2
@@ -109,7 +109,7 @@ test.each(victims)(
     // Whoever is never met at work was not tested.
     expect(met.killed).toBeGreaterThan(moments.length / 3);
   },
-  isLong ? 1_200_000 : 240_000,
+  isLong ? 2_400_000 : 240_000,
 );
 
 /** A copy of the binder, with a temporary folder of its own. */

@@ -30,7 +30,16 @@ describe('text', () => {
     ['<b style="x">bold</b>', '<p>bold</p>'],
     ['<script>alert(1)</script>', ''],
     ['[x](javascript:alert(1)) [y](../z.md) [](a.md)', '<p>x y a.md</p>'],
-    ['[x](HTTPS://example.org)', '<p><a href="https://example.org">x</a></p>'],
+    [
+      '[x](HTTPS://example.org)',
+      '<p><a href="https://example.org">x <small>(https://example.org)</small></a></p>',
+    ],
+    ['<https://example.org/a>', '<p><a href="https://example.org/a">https://example.org/a</a></p>'],
+    ['[Example.org](https://example.org/)', '<p><a href="https://example.org/">Example.org</a></p>'],
+    [
+      '[*x*][y]\n\n[y]: mailto:x@example.org',
+      '<p><a href="mailto:x@example.org"><em>x</em> <small>(x@example.org)</small></a></p>',
+    ],
     ['- [x] done', '<ul>\n<li><input type="checkbox" checked disabled> done</li>\n</ul>'],
     ['&lt;b> &amp; "x"', '<p>&#x3C;b> &#x26; “x”</p>'],
     ['3. three\n4. four', '<ol start="3">\n<li>three</li>\n<li>four</li>\n</ol>'],

@@ -1,5 +1,5 @@
 import {z} from 'zod';
-import {citationStyles, papers, ringCounts, unitSystems} from '../print-choices.ts';
+import {citationStyles, papers, ringCounts, themes, unitSystems} from '../print-choices.ts';
 import {insertSettingsSchema, tagSettingsSchema} from './cut-out-settings.ts';
 import {dateSchema} from './quantities.ts';
 
@@ -29,6 +29,7 @@ export const binderSettingsSchema = z.strictObject({
   paper: z.enum(papers).default('A4'),
   rings: z.literal(ringCounts).default(2),
   sides: z.enum(['single', 'duplex']).default('single'),
+  theme: z.enum(themes).default('usual').describe('large-print is plainer, its text 14 pt'),
   units: z.enum(unitSystems).default('metric').describe('which unit stands first; both are always printed'),
   language: z.enum(['en-GB', 'en-US']).default('en-GB'),
   'citation-style': z.enum(citationStyles).default('author-date'),
