@@ -24,7 +24,9 @@ function sizesOfProse(texts: readonly DrawnText[]): readonly number[] {
   return lines.map(({size}) => size);
 }
 
-test('the theme for tired eyes prints text in 14 pt, and the smallest words in drawings in 10 pt', async () => {
+test('the theme for tired eyes prints text in 14 pt, and the smallest words in drawings in 10 pt', {
+  timeout: 240_000,
+}, async () => {
   const usual = await printedTexts('');
   for (const size of sizesOfProse(usual)) expect(size).toBeCloseTo(10.5, 1);
   // 14 pt is where large print is commonly said to begin (common practice, no source).

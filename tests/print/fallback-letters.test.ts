@@ -33,7 +33,9 @@ const markLetters = `
     }
   }`;
 
-test('the text of the worked example is set from the text fonts, but for these letters', async () => {
+test('the text of the worked example is set from the text fonts, but for these letters', {
+  timeout: 240_000,
+}, async () => {
   const {html} = renderBinder(await workedExample(), null);
   const found = await browser().withPage(async (page) => {
     await page.setContent(html);
