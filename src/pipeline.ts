@@ -49,11 +49,16 @@ export async function load(workspace: Workspace, decodePhoto: PhotoDecoder): Pro
     text: (await workspace.readText(path)) ?? '',
   });
   const texts = await Promise.all(paths.filter((path) => isText(contentKind(path))).map(read));
-  const textsOf = (kind: ContentKind) => texts.filter(({path}) => contentKind(path) === kind);
   for (const path of paths.filter((each) => contentKind(each) === 'photo')) {
     const bytes = await workspace.readBytes(path);
     if (bytes !== null) photos.set(path.slice(photosFolder.length), await decodePhoto(bytes));
   }
+  return loadedFolder(texts, photos);
+}
+
+/** The folder's texts by what they are read as. */
+export function loadedFolder(texts: readonly TextFile[], photos: LoadedFolder['photos']): LoadedFolder {
+  const textsOf = (kind: ContentKind) => texts.filter(({path}) => contentKind(path) === kind);
   return {
     items: textsOf('item'),
     yamlFiles: textsOf('yaml'),

@@ -2,6 +2,7 @@ import type {Binder, Section} from '../model/binder.ts';
 import {englishList} from '../support/english-list.ts';
 import {nearestName} from '../support/nearest-name.ts';
 import {UsageError} from '../support/usage-error.ts';
+import {requireKnown} from './require-known.ts';
 
 /** Which sheets of the binder are meant, as they were typed. */
 export interface SheetWishes {
@@ -19,15 +20,7 @@ export function sheetsOfSection({syllabus}: Binder, wanted: string): readonly st
 
 /** Throws `UsageError` when `place`, which has the sheets `known`, lacks one of `names`. */
 export function requireSheets(names: readonly string[], known: Iterable<string>, place: string): void {
-  const all = new Set(known);
-  const unknown = names.filter((name) => !all.has(name));
-  if (unknown.length === 0) return;
-  const near = unknown.length === 1 ? nearestName(unknown[0] ?? '', all) : null;
-  const list = englishList(
-    unknown.map((name) => `\`${name}\``),
-    'or',
-  );
-  throw new UsageError(`${place} has no sheet ${list}${near ? `; did you mean \`${near}\`?` : ''}`);
+  requireKnown(names, known, `${place} has no sheet`, 'or');
 }
 
 function findSection(sections: readonly Section[], wanted: string): Section {

@@ -1,12 +1,14 @@
+import {requirementsOf} from '../model/binder.ts';
 import {clippingLine, readClippings} from '../model/clippings.ts';
 import {clippingsPath} from '../model/read-binder-files.ts';
 import {parseCitations} from '../references/citation.ts';
+import {appendLines} from '../support/append-lines.ts';
 import {englishList} from '../support/english-list.ts';
 import {nearestName} from '../support/nearest-name.ts';
 import {UsageError} from '../support/usage-error.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {openBinder} from './open-binder.ts';
-import {requireRequirements} from './require-requirements.ts';
+import {requireKnown} from './require-known.ts';
 
 export interface ClippingToKeep {
   /** Requirements, in capitals. */
@@ -42,22 +44,17 @@ export async function runClip(
   const citation = citationText(clipping);
   const {binder, findings, textOf, workspace} = await openBinder(folder, around);
   if (binder === null) return {findings, textOf, written: [], isBroken: true};
-  requireRequirements(binder, ids);
+  requireKnown(
+    ids,
+    requirementsOf(binder).map(({id}) => id),
+    'the syllabus has no',
+  );
 
   const before = await workspace.readBytes(clippingsPath);
-  const old = Buffer.from(before ?? []).toString('utf8');
   const line = clippingLine({on: around.today, ids, source: citation, words});
-  const lineEnd = old.includes('\r\n') ? '\r\n' : '\n';
-  const opening =
-    before === null
-      ? head.map((each) => each + lineEnd).join('')
-      : old === '' || /\n$/.test(old)
-        ? ''
-        : lineEnd;
-  const added = Buffer.from(`${opening}${line}${lineEnd}`);
   if (readClippings(line).clippings.length !== 1)
     throw new UsageError('the words cannot be kept in one line');
-  await workspace.write(clippingsPath, Buffer.concat([before ?? new Uint8Array(), added]));
+  await workspace.write(clippingsPath, appendLines(before, [...(before === null ? head : []), line]));
 
   const keys = binder.library.map((entry) => entry.source.id);
   const isKnown = source === null || keys.includes(source);

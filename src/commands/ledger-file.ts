@@ -3,6 +3,7 @@ import {validateFields} from '../model/fields/validate-fields.ts';
 import {ledgerPath} from '../model/read-binder-files.ts';
 import {readingFinding} from '../model/reading-rules.ts';
 import {type LedgerEntry, printLedgerSchema} from '../model/schema/print-ledger.ts';
+import {appendLines} from '../support/append-lines.ts';
 import {readYaml} from '../yaml/read-yaml.ts';
 
 const head = [
@@ -36,18 +37,13 @@ export function readLedger(text: string): ReadLedger {
  */
 export function appendToLedger(before: Uint8Array | null, added: readonly LedgerEntry[]): Uint8Array | null {
   const old = before === null ? '' : Buffer.from(before).toString('utf8');
-  const lineEnd = old.includes('\r\n') ? '\r\n' : '\n';
   // A list may be indented as its writer likes, but in one way.
   const indent = /^( *)- [^\n]*$/m.exec(old)?.[1] ?? '  ';
   const lines = added.map((entry) => `${indent}- ${entryLine(entry)}`);
   if (before === null) lines.unshift(...head);
   else if (!/^\uFEFF?leaves *:/m.test(old)) lines.unshift('leaves:');
-  const start = old === '' || old.endsWith('\n') || old === '\uFEFF' ? '' : lineEnd;
-  const whole = Buffer.concat([
-    before ?? new Uint8Array(),
-    Buffer.from(start + lines.map((line) => line + lineEnd).join('')),
-  ]);
-  const [was, is] = [readLedger(old).entries, readLedger(whole.toString('utf8')).entries];
+  const whole = appendLines(before, lines);
+  const [was, is] = [readLedger(old).entries, readLedger(Buffer.from(whole).toString('utf8')).entries];
   if (was === null || is === null || is.length !== was.length + added.length) return null;
   const isRead = added.every(
     (entry, index) => entryLine(is[was.length + index] ?? entry) === entryLine(entry),

@@ -3,6 +3,7 @@ import {libraryPath} from '../model/read-binder-files.ts';
 import {readLibrary} from '../model/read-library.ts';
 import {readingFinding} from '../model/reading-rules.ts';
 import type {Source, SourceDate} from '../references/source.ts';
+import {appendLines} from '../support/append-lines.ts';
 import {oneLine} from '../yaml/one-line.ts';
 import {largestYaml, readYaml} from '../yaml/read-yaml.ts';
 
@@ -34,21 +35,16 @@ export type Appended =
  */
 export function appendToLibrary(before: Uint8Array | null, added: readonly Source[], note: string): Appended {
   const old = before === null ? '' : Buffer.from(before).toString('utf8');
-  const lineEnd = old.includes('\r\n') ? '\r\n' : '\n';
   // A list may be indented as its writer likes, but in one way.
   const indent = /^( *)- /m.exec(old)?.[1] ?? '';
   const lines = [
     ...(before === null ? [...head, ''] : []),
+    ...(/^\uFEFF?\s*$|\n\s*\n$/.test(old) ? [] : ['']),
     `# ${note.replace(/\s+/g, ' ')}`,
     ...added.flatMap((source) => ['', ...sourceLines(source)]),
   ].map((line) => (line === '' ? '' : `${indent}${line}`));
-  const isBlank = /^\uFEFF?\s*$/.test(old);
-  const start = isBlank ? '' : /\n\s*\n$/.test(old) ? '' : old.endsWith('\n') ? lineEnd : lineEnd + lineEnd;
-  const whole = Buffer.concat([
-    before ?? new Uint8Array(),
-    Buffer.from(start + lines.map((line) => line + lineEnd).join('')),
-  ]);
-  const text = whole.toString('utf8');
+  const whole = appendLines(before, lines);
+  const text = Buffer.from(whole).toString('utf8');
   if (text.length > largestYaml)
     return refused(`it would be ${text.length} characters long; ${largestYaml} are read`);
   const [was, is] = [readLibraryFile(old).sources ?? [], readLibraryFile(text).sources ?? []];

@@ -1,6 +1,13 @@
 import type {FileStamp, Workspace} from '../io/workspace.ts';
 import type {PhotoFacts} from '../model/binder.ts';
-import {contentFolder, contentKind, type LoadedFolder, type PhotoDecoder, photosFolder} from '../pipeline.ts';
+import {
+  contentFolder,
+  contentKind,
+  type LoadedFolder,
+  loadedFolder,
+  type PhotoDecoder,
+  photosFolder,
+} from '../pipeline.ts';
 
 /** The content folder as it is now, of which only what changed is read again. */
 export interface LiveFolder {
@@ -59,7 +66,7 @@ export function openLiveFolder(
       );
       known = next;
       return {
-        loaded: loadedFolder(next),
+        loaded: whatIsThere(next),
         changed: changed.sort(),
         isYoung: [...next.values()].some(({isYoung}) => isYoung),
       };
@@ -72,19 +79,10 @@ function hasChanged(before: Known | undefined, now: Known | undefined): boolean 
   return before.text === null ? before.stamp.stamp !== now.stamp.stamp : before.text !== now.text;
 }
 
-function loadedFolder(known: ReadonlyMap<string, Known>): LoadedFolder {
-  const textsOf = (kind: string) =>
-    [...known].flatMap(([path, {text}]) =>
-      contentKind(path) === kind && text !== null ? [{path, text}] : [],
-    );
+function whatIsThere(known: ReadonlyMap<string, Known>): LoadedFolder {
+  const texts = [...known].flatMap(([path, {text}]) => (text === null ? [] : [{path, text}]));
   const photos = [...known].flatMap(([path, {facts}]) =>
     facts === null ? [] : [[path.slice(photosFolder.length), facts] as const],
   );
-  return {
-    items: textsOf('item'),
-    yamlFiles: textsOf('yaml'),
-    clippings: textsOf('clippings')[0] ?? null,
-    styles: textsOf('style'),
-    photos: new Map(photos),
-  };
+  return loadedFolder(texts, new Map(photos));
 }

@@ -1,13 +1,13 @@
 import {type Finding, fileStart} from '../diagnostics/finding.ts';
 import type {Workspace} from '../io/workspace.ts';
-import {type Binder, itemsById, type Requirement} from '../model/binder.ts';
+import {type Binder, itemsById, type Requirement, requirementsOf} from '../model/binder.ts';
 import {clippingsFor} from '../model/clippings.ts';
 import {stubItem, stubPath} from '../model/stub-item.ts';
 import {contentFolder, contentKind} from '../pipeline.ts';
 import {requirementWithoutItem} from '../rules/requirement-without-item.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {openBinder} from './open-binder.ts';
-import {requireRequirements} from './require-requirements.ts';
+import {requireKnown} from './require-known.ts';
 
 /**
  * Makes a stub for each requirement of `ids` without an item; without ids, for all. A file that is there is never
@@ -70,7 +70,11 @@ function mentions(text: string, id: string): boolean {
 }
 
 function chosen(binder: Binder, ids: readonly string[]): readonly Requirement[] {
-  requireRequirements(binder, ids);
-  const requirements = binder.syllabus.sections.flatMap((section) => section.requirements);
+  const requirements = requirementsOf(binder);
+  requireKnown(
+    ids,
+    requirements.map(({id}) => id),
+    'the syllabus has no',
+  );
   return ids.length === 0 ? requirements : requirements.filter(({id}) => ids.includes(id));
 }

@@ -4,8 +4,6 @@ import type {LayoutInput} from '../layout/layout-input.ts';
 import {type Binder, itemsById} from '../model/binder.ts';
 import {waitingItems} from '../model/item-state.ts';
 import {withBrowser} from '../print/browser.ts';
-import {englishList} from '../support/english-list.ts';
-import {nearestName} from '../support/nearest-name.ts';
 import {UsageError} from '../support/usage-error.ts';
 import {findBrowserFor, type PrintWishes} from './build.ts';
 import type {Outcome, Surroundings} from './command.ts';
@@ -13,6 +11,7 @@ import {itemDifferences} from './item-differences.ts';
 import {type OpenedBinder, openBinder} from './open-binder.ts';
 import {prepareLayout} from './prepare-layout.ts';
 import {printItems, printRound} from './print-round.ts';
+import {requireKnown} from './require-known.ts';
 
 /**
  * Prints each item of `ids` with its cover page and tag into `build/reprint`, one file an item. Without ids, all items
@@ -28,7 +27,8 @@ export async function runReprint(
   const opened = await openBinder(folder, around);
   const {binder, textOf} = opened;
   if (binder === null) return {findings: opened.findings, textOf, written: [], isBroken: true};
-  const chosen = ids.length === 0 ? waitingOrNone(binder) : known(binder, ids);
+  requireKnown(ids, itemsById(binder).keys(), 'no item answers');
+  const chosen = ids.length === 0 ? waitingOrNone(binder) : ids;
   const {input, findings} = await prepareReprint(opened, binder, chosen);
   return withBrowser(findBrowserFor(opened, binder, wishes), async (browser) => {
     const print = ids.length === 0 ? printRound : printItems;
@@ -64,14 +64,4 @@ function waitingOrNone(binder: Binder): readonly string[] {
   if (waiting.length === 0)
     throw new UsageError('no item waits to be sent again; name the items to print, such as `reprint S-07`');
   return waiting;
-}
-
-function known(binder: Binder, ids: readonly string[]): readonly string[] {
-  const items = itemsById(binder);
-  const unknown = ids.filter((id) => !items.has(id));
-  if (unknown.length === 0) return ids;
-  const near = unknown.length === 1 ? nearestName(unknown[0] ?? '', items.keys()) : null;
-  throw new UsageError(
-    `no item answers ${englishList(unknown.map((id) => `\`${id}\``))}${near ? `; did you mean \`${near}\`?` : ''}`,
-  );
 }

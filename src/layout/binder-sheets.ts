@@ -17,11 +17,17 @@ export function binderSheets(input: LayoutInput, counts: PageCounts): readonly P
   const {settings, syllabus} = input.binder;
   const sheets = [
     titleSheet(input),
-    contentsSheet(input, counts),
+    commonSheet('contents', 'Contents', 'What the binder holds', contentsView(input, counts)),
     ...syllabus.sections.flatMap((section) => sectionSheets(input, section, counts)),
-    ...(input.references.length === 0 ? [] : [referencesSheet(input)]),
-    ...(hasConcordance(input) ? [concordanceSheet(input)] : []),
-    ...(hasAttempts(input) ? [attemptsSheet(input)] : []),
+    ...(input.references.length === 0
+      ? []
+      : [commonSheet('references', 'References', 'Every source that is cited', referencesView(input))]),
+    ...(hasConcordance(input)
+      ? [commonSheet('concordance', 'Techniques', 'What each source calls them', concordanceView(input))]
+      : []),
+    ...(hasAttempts(input)
+      ? [commonSheet('attempts', 'Attempts', 'What was tried, and how it came out', attemptsView(input))]
+      : []),
   ];
   return settings.sides === 'duplex' ? withBlankBacks(sheets, counts) : sheets;
 }
@@ -38,52 +44,14 @@ function titleSheet(input: LayoutInput): PlannedSheet {
   };
 }
 
-function contentsSheet(input: LayoutInput, counts: PageCounts): PlannedSheet {
-  return {
-    anchor: frontAnchors.contents,
-    label: 'Contents',
-    title: 'What the binder holds',
-    blank: false,
-    layout: 'contents',
-    view: contentsView(input, counts),
-    page: plainPage,
-  };
-}
-
-function referencesSheet(input: LayoutInput): PlannedSheet {
-  return {
-    anchor: frontAnchors.references,
-    label: 'References',
-    title: 'Every source that is cited',
-    blank: false,
-    layout: 'references',
-    view: referencesView(input),
-    page: plainPage,
-  };
-}
-
-function concordanceSheet(input: LayoutInput): PlannedSheet {
-  return {
-    anchor: frontAnchors.concordance,
-    label: 'Techniques',
-    title: 'What each source calls them',
-    blank: false,
-    layout: 'concordance',
-    view: concordanceView(input),
-    page: plainPage,
-  };
-}
-
-function attemptsSheet(input: LayoutInput): PlannedSheet {
-  return {
-    anchor: frontAnchors.attempts,
-    label: 'Attempts',
-    title: 'What was tried, and how it came out',
-    blank: false,
-    layout: 'attempts',
-    view: attemptsView(input),
-    page: plainPage,
-  };
+/** A sheet of the binder as a whole, which is no item's. */
+function commonSheet(
+  layout: 'contents' | 'references' | 'concordance' | 'attempts',
+  label: string,
+  title: string,
+  view: object,
+): PlannedSheet {
+  return {anchor: frontAnchors[layout], label, title, blank: false, layout, view, page: plainPage};
 }
 
 function sectionSheets(input: LayoutInput, section: Section, counts: PageCounts): readonly PlannedSheet[] {

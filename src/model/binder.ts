@@ -153,3 +153,8 @@ export function itemsById(binder: Binder): ReadonlyMap<string, Item> {
   for (const item of binder.items) if (!byId.has(item.id)) byId.set(item.id, item);
   return byId;
 }
+
+/** Every requirement in the order of the syllabus. */
+export function requirementsOf({syllabus}: Pick<Binder, 'syllabus'>): readonly Requirement[] {
+  return syllabus.sections.flatMap(({requirements}) => requirements);
+}

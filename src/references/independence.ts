@@ -1,5 +1,6 @@
 import {sameLetters} from './same-letters.ts';
 import type {Source} from './source.ts';
+import {creatorsOf, mainTitle} from './source-identity.ts';
 
 /** Beyond this many sources the largest set is looked for step by step, which may find one too few. */
 const exactUpTo = 16;
@@ -17,13 +18,12 @@ export function independentSources(sources: readonly Source[]): number {
 }
 
 /** What makes two sources one opinion when both have it. */
-function marksOf({id, title, author, editor, director}: Source): readonly string[] {
-  const people = [author, editor, director].find((names) => names && names.length > 0) ?? [];
-  const names = people.map(
+function marksOf(source: Source): readonly string[] {
+  const names = creatorsOf(source).map(
     ({family, given, literal}) => `by ${sameLetters(`${family ?? literal ?? ''} ${given?.charAt(0) ?? ''}`)}`,
   );
-  const main = sameLetters(title?.split(/:\s/)[0] ?? '');
-  return [...names, main === '' ? `key ${id}` : `called ${main}`];
+  const main = mainTitle(source);
+  return [...names, main === '' ? `key ${source.id}` : `called ${main}`];
 }
 
 function largestSet(left: readonly number[], isTied: (a: number, b: number) => boolean): number {

@@ -1,8 +1,7 @@
-import {itemsById} from '../model/binder.ts';
+import {itemsById, requirementsOf} from '../model/binder.ts';
 import {nearestName} from '../support/nearest-name.ts';
 import type {Rule} from './define-rule.ts';
 import {narrowed} from './parts/narrowed.ts';
-import {requirementsOf} from './parts/spare-items.ts';
 
 /**
  * A cross-reference names an id that exists.

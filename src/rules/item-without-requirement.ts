@@ -1,7 +1,8 @@
+import {requirementsOf} from '../model/binder.ts';
 import {nearestName} from '../support/nearest-name.ts';
 import type {Rule} from './define-rule.ts';
 import {scalarAt} from './parts/field-place.ts';
-import {requirementsOf, spareItems} from './parts/spare-items.ts';
+import {spareItems} from './parts/spare-items.ts';
 
 /**
  * Every item answers a requirement that stands in the syllabus.

@@ -2,6 +2,7 @@ import type {LibraryEntry} from '../model/binder.ts';
 import {readDoi, readIsbn} from '../references/identifiers.ts';
 import {sameLetters} from '../references/same-letters.ts';
 import type {Source} from '../references/source.ts';
+import {leadingName} from '../references/source-identity.ts';
 import {englishList} from '../support/english-list.ts';
 import {editDistance} from '../support/nearest-name.ts';
 import type {Rule} from './define-rule.ts';
@@ -72,7 +73,7 @@ function areOne(a: Source, b: Source): boolean {
   }
   if (!areNear(sameLetters(a.title ?? ''), sameLetters(b.title ?? ''))) return false;
   if (sharesIdentifier(a, b)) return true;
-  return areNear(firstName(a), firstName(b));
+  return areNear(leadingName(a), leadingName(b));
 }
 
 function sharesIdentifier(a: Source, b: Source): boolean {
@@ -87,11 +88,6 @@ function areNear(a: string, b: string): boolean {
   if (a.replace(/\D+/g, ' ').trim() !== b.replace(/\D+/g, ' ').trim()) return false;
   const slips = Math.floor(length / lettersForOneSlip);
   return Math.abs(a.length - b.length) <= slips && editDistance(a, b) <= slips;
-}
-
-function firstName({author, editor, director}: Source): string {
-  const [first] = [author, editor, director].find((names) => names && names.length > 0) ?? [];
-  return sameLetters(first?.family ?? first?.literal ?? '');
 }
 
 function differences(a: Source, b: Source): string {

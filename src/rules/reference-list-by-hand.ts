@@ -3,6 +3,7 @@ import {toString as textOf} from 'mdast-util-to-string';
 import type {Place} from '../diagnostics/finding.ts';
 import {sameLetters} from '../references/same-letters.ts';
 import type {Source} from '../references/source.ts';
+import {leadingName, mainTitle} from '../references/source-identity.ts';
 import {sourceLabel} from '../references/source-label.ts';
 import {englishList} from '../support/english-list.ts';
 import type {Rule} from './define-rule.ts';
@@ -80,10 +81,9 @@ function listBelowHeading({children}: Root): WrittenList | null {
 }
 
 function belongsTo(line: string, source: Source): boolean {
-  const [first] = source.author ?? source.editor ?? source.director ?? [];
-  const name = sameLetters(first?.family ?? first?.literal ?? '');
+  const name = leadingName(source);
   const year = String(source.issued?.['date-parts'][0]?.[0] ?? '');
-  const title = sameLetters(source.title?.split(/:\s/)[0] ?? '');
+  const title = mainTitle(source);
   const words = ` ${line} `;
   const isByName = name !== '' && words.includes(` ${name} `) && (year === '' || words.includes(` ${year} `));
   return isByName || (title.length > 3 && words.includes(` ${title} `));

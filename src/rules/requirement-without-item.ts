@@ -1,6 +1,6 @@
-import {type Binder, itemsById} from '../model/binder.ts';
+import {type Binder, itemsById, requirementsOf} from '../model/binder.ts';
 import type {Rule} from './define-rule.ts';
-import {requirementsOf, spareItems} from './parts/spare-items.ts';
+import {spareItems} from './parts/spare-items.ts';
 
 /**
  * Every requirement of the syllabus is answered by an item.

@@ -1,4 +1,4 @@
-import {itemsById} from '../model/binder.ts';
+import {itemsById, requirementsOf} from '../model/binder.ts';
 import type {Rule} from './define-rule.ts';
 
 /**
@@ -15,9 +15,7 @@ export const sentItemGone: Rule = {
   severity: 'warning',
   check(binder, report) {
     const items = itemsById(binder);
-    const asked = new Set(
-      binder.syllabus.sections.flatMap(({requirements}) => requirements.map(({id}) => id)),
-    );
+    const asked = new Set(requirementsOf(binder).map(({id}) => id));
     const told = new Set<string>();
     for (const {file, places, items: posted, round} of binder.sentRounds.toReversed()) {
       for (const id of Object.keys(posted)) {

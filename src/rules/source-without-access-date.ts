@@ -1,5 +1,6 @@
 import type {Rule} from './define-rule.ts';
 import {scalarAt} from './parts/field-place.ts';
+import {isOnline} from './parts/library.ts';
 
 /**
  * An online source says on which day it was read.
@@ -15,8 +16,7 @@ export const sourceWithoutAccessDate: Rule = {
   severity: 'warning',
   check(binder, report) {
     for (const {source, file, places, path} of binder.library) {
-      const isOnline = ['webpage', 'post-weblog'].includes(source.type) || source.shelf === 'online';
-      if (!isOnline || source.accessed !== undefined || places.has([...path, 'accessed'])) continue;
+      if (!isOnline(source) || source.accessed !== undefined || places.has([...path, 'accessed'])) continue;
       report({
         file,
         ...scalarAt(places, [...path, 'id'], source.id),

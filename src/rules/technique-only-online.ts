@@ -1,8 +1,7 @@
-import type {Source} from '../references/source.ts';
 import type {Rule} from './define-rule.ts';
 import {scalarAt} from './parts/field-place.ts';
 import {itemsToComplete} from './parts/items-to-complete.ts';
-import {entriesByKey} from './parts/library.ts';
+import {entriesByKey, isOnline} from './parts/library.ts';
 
 /**
  * Where the syllabus asks for books, no technique rests on online sources alone.
@@ -37,7 +36,3 @@ export const techniqueOnlyOnline: Rule = {
     }
   },
 };
-
-function isOnline({type, shelf}: Source): boolean {
-  return type === 'webpage' || type === 'post-weblog' || shelf === 'online';
-}

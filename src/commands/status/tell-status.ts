@@ -1,5 +1,5 @@
 import type {Finding} from '../../diagnostics/finding.ts';
-import type {Binder, Requirement} from '../../model/binder.ts';
+import {type Binder, type Requirement, requirementsOf} from '../../model/binder.ts';
 import {binderStatus} from '../../model/binder-status.ts';
 import {type ItemStatus, itemStatus} from '../../model/item-status.ts';
 import {nearestName} from '../../support/nearest-name.ts';
@@ -42,8 +42,8 @@ export function tellStatus(
 }
 
 /** Throws `UsageError` when the syllabus does not name `id`. */
-function requirementOf({syllabus}: Binder, id: string): Requirement {
-  const all = syllabus.sections.flatMap(({requirements}) => requirements);
+function requirementOf(binder: Binder, id: string): Requirement {
+  const all = requirementsOf(binder);
   const found = all.find((one) => one.id === id);
   if (found) return found;
   const near = nearestName(

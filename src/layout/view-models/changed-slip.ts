@@ -1,3 +1,4 @@
+import {requirementsOf} from '../../model/binder.ts';
 import type {ChangedLeaves} from '../../model/changed-leaves.ts';
 import {leavesInShort} from '../../model/leaf-number.ts';
 import {sheetOfLeaf} from '../../model/leaves-in-binder.ts';
@@ -32,7 +33,7 @@ export function changedSlipView(
   {takeOut, putIn}: ChangedLeaves,
 ): ChangedSlipView {
   const {candidate, certificate, sides} = binder.settings;
-  const requirements = binder.syllabus.sections.flatMap((section) => section.requirements);
+  const requirements = requirementsOf(binder);
   const titles = new Map([
     ...requirements.map(({id, title}) => [id, setTypography(title)] as const),
     ...sheets.map(({label, title}) => [label, title] as const),

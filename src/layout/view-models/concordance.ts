@@ -26,7 +26,8 @@ interface ConcordanceLine {
 
 /** Whether the binder prints the appendix: where it is asked for, and anything stands in it. */
 export function hasConcordance({binder}: LayoutInput): boolean {
-  return binder.settings.appendices.includes('concordance') && concordance(binder).length > 0;
+  const isAsked = binder.settings.appendices.includes('concordance');
+  return isAsked && binder.items.some(({citations}) => citations.some(({technique}) => technique !== null));
 }
 
 export function concordanceView(input: LayoutInput): ConcordanceView {

@@ -1,5 +1,5 @@
 import type {Item} from '../../model/binder.ts';
-import {itemsById} from '../../model/binder.ts';
+import {itemsById, requirementsOf} from '../../model/binder.ts';
 import type {ComposedItem, SafeHtml} from '../../model/composed.ts';
 import type {LayoutInput} from '../layout-input.ts';
 import {type ItemHeading, itemHeading} from './item-heading.ts';
@@ -39,7 +39,7 @@ export function essayView(input: LayoutInput, item: Item, composed: ComposedItem
 
 function tiedTo(input: LayoutInput, item: Item): readonly LeafReference[] {
   const {binder} = input;
-  const requirements = binder.syllabus.sections.flatMap((section) => section.requirements);
+  const requirements = requirementsOf(binder);
   const items = itemsById(binder);
   return (item.requirement?.tiedTo ?? []).flatMap((id) => {
     const requirement = requirements.find((one) => one.id === id);

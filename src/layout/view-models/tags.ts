@@ -1,9 +1,9 @@
 import type {Item} from '../../model/binder.ts';
 import {kindsWithKnitting} from '../../model/kinds.ts';
 import type {LayoutInput} from '../layout-input.ts';
-import {draftMark} from '../page-rules.ts';
 import {emptyDrawing, type TagDrawing, tagDrawing} from '../tag-drawing.ts';
 import type {TagGrid} from '../tag-grid.ts';
+import {draftOf} from './cutting-page.ts';
 import {type TagFace, tagFaces} from './tag-faces.ts';
 
 /** Sheets of tags; all measures in millimetres. */
@@ -45,7 +45,7 @@ export function tagsView(
   return {
     width,
     height,
-    draft: input.draft === null ? null : draftMark(input.draft.errors),
+    draft: draftOf(input),
     pages: pages.flat(),
   };
 }

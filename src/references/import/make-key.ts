@@ -1,5 +1,6 @@
 import {parseCitations} from '../citation.ts';
 import type {Source} from '../source.ts';
+import {creatorsOf} from '../source-identity.ts';
 
 /** Whether `text` can stand behind the `@` of a citation as it is. */
 export function isCitationKey(text: string): boolean {
@@ -10,8 +11,7 @@ export function isCitationKey(text: string): boolean {
 
 /** A key such as `ashdown2011`: the family name, or else the first long word of the title, and the year. */
 export function makeKey(source: Omit<Source, 'id'>): string {
-  const people = [source.author, source.editor, source.director].find((names) => names?.length) ?? [];
-  const [name] = people;
+  const [name] = creatorsOf(source);
   const words = keyWords(name?.family ?? name?.literal ?? name?.given ?? '');
   const titleWords = keyWords(source.title ?? '');
   const stem =

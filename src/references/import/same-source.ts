@@ -1,4 +1,5 @@
 import {readDoi, readIsbn} from '../identifiers.ts';
+import {sameLetters} from '../same-letters.ts';
 import type {Source} from '../source.ts';
 
 /** Sources that are there already, to be asked about new ones. */
@@ -42,7 +43,7 @@ const mostAlike = 100;
 function marksOf(source: Omit<Source, 'id'>): readonly (readonly [SameSource['by'], string])[] {
   const isbn = parts.has(source.type) ? null : isbn13(source.ISBN);
   const doi = source.DOI === undefined ? null : readDoi(source.DOI);
-  const title = lettersOf(source.title);
+  const title = sameLetters(source.title ?? '');
   const year = source.issued?.['date-parts'][0]?.[0] ?? 'n.d.';
   return [
     ...(isbn === null ? [] : [['ISBN', `isbn ${isbn}`] as const]),
@@ -56,19 +57,9 @@ const parts = new Set<string>(['chapter', 'entry-encyclopedia']);
 /** Whether something that both name is another thing in each. */
 function differ(known: Omit<Source, 'id'>, source: Omit<Source, 'id'>): boolean {
   return (['container-title', 'volume'] as const).some((field) => {
-    const [one, other] = [lettersOf(known[field]), lettersOf(source[field])];
+    const [one, other] = [sameLetters(known[field] ?? ''), sameLetters(source[field] ?? '')];
     return one !== '' && other !== '' && one !== other;
   });
-}
-
-function lettersOf(text: string | undefined): string {
-  return (
-    (text ?? '')
-      .normalize('NFKD')
-      .toLowerCase()
-      .match(/[\p{L}\p{N}]+/gu)
-      ?.join(' ') ?? ''
-  );
 }
 
 /** Thirteen digits, also for an ISBN of ten (ISO 2108: 978, the first nine digits, a new check digit); what is no ISBN has none. */

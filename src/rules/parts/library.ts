@@ -1,5 +1,5 @@
 import type {Binder, LibraryEntry} from '../../model/binder.ts';
-import {bookTypes} from '../../references/source.ts';
+import {bookTypes, type Source} from '../../references/source.ts';
 
 /** The library by key. */
 export function entriesByKey(binder: Binder): ReadonlyMap<string, LibraryEntry> {
@@ -11,4 +11,9 @@ export function entriesByKey(binder: Binder): ReadonlyMap<string, LibraryEntry> 
 /** Whether a source counts where a syllabus asks for books. */
 export function isBook(entry: LibraryEntry): boolean {
   return bookTypes.includes(entry.source.type);
+}
+
+/** Whether a source is read online: web pages and blog posts, and what the library says is on the shelf `online`. */
+export function isOnline({type, shelf}: Source): boolean {
+  return type === 'webpage' || type === 'post-weblog' || shelf === 'online';
 }

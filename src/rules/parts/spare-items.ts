@@ -1,4 +1,4 @@
-import {type Binder, type Item, itemsById, type Requirement} from '../../model/binder.ts';
+import {type Binder, type Item, itemsById, type Requirement, requirementsOf} from '../../model/binder.ts';
 import {nearestName} from '../../support/nearest-name.ts';
 
 /** An item that answers nothing as it stands: its requirement does not exist or is answered already. */
@@ -26,9 +26,4 @@ export function spareItems(binder: Binder): readonly SpareItem[] {
       if (meant) unanswered.splice(unanswered.indexOf(meant), 1);
       return {item, first: item.requirement === null ? null : (first.get(item.id) ?? null), meant};
     });
-}
-
-/** Every requirement, in syllabus order. */
-export function requirementsOf(binder: Binder): readonly Requirement[] {
-  return binder.syllabus.sections.flatMap((section) => section.requirements);
 }
