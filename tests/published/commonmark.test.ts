@@ -1,5 +1,6 @@
 import spec from 'commonmark-spec';
 import type {Element, ElementContent, Nodes, Root} from 'hast';
+import {toString as textOf} from 'mdast-util-to-string';
 import rehypeParse from 'rehype-parse';
 import rehypeStringify from 'rehype-stringify';
 import {unified} from 'unified';
@@ -92,6 +93,13 @@ function designed(tree: Root): void {
       return element.children.length > 0 ? element.children : [{type: 'text', value: href}];
     }
     element.properties = {href: href.replace(/^MAILTO:/, 'mailto:')};
+    // Paper cannot be clicked: the address stands behind words that are not the address.
+    const words = textOf(element);
+    if (!decodeURI(href).toLowerCase().endsWith(words.toLowerCase())) {
+      const address: ElementContent = {type: 'text', value: `(${href})`};
+      const small: Element = {type: 'element', tagName: 'small', properties: {}, children: [address]};
+      element.children.push({type: 'text', value: ' '}, small);
+    }
     return [element];
   };
   change(tree);
