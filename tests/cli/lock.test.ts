@@ -154,7 +154,9 @@ test(
       });
     // Those with three turns die in the third, holding the lock.
     await Promise.all([12, 12, 12, 3, 3, 3].map(count));
-    expect(await readFile(counter, 'utf8')).toBe(String(3 * 12 + 3 * 2));
+    // One of them may have been the last of all; its claim is for the next run to take away.
+    await count(1);
+    expect(await readFile(counter, 'utf8')).toBe(String(3 * 12 + 3 * 2 + 1));
     expect(await locksIn(folder)).toEqual([]);
   },
 );
