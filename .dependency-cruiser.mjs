@@ -74,7 +74,7 @@ const layers = {
     false,
     'an item with everything computed that its pages show; no disk, no browser, no layout',
   ],
-  photos: [['support'], ['sharp'], true, 'the one place that decodes pictures'],
+  photos: [['support', 'io'], ['sharp'], true, 'the one place that decodes pictures'],
   print: [
     ['support', 'diagnostics'],
     ['puppeteer-core'],

@@ -1,15 +1,16 @@
 #!/usr/bin/env node
 // The command line: arguments become a command; only this file prints and sets the exit code.
-import {readFileSync} from 'node:fs';
 import process from 'node:process';
 import {Command, CommanderError, Option} from 'commander';
 import type {CommandWords, FindingsFormat, Outcome, Surroundings, Typed} from './commands/command.ts';
 import {commandList} from './commands/command-list.ts';
+import {readOwnManifest} from './commands/own-manifest.ts';
 import {runCommand} from './commands/run-command.ts';
 import {formatJson} from './diagnostics/format-json.ts';
 import {formatText, type Palette, plainPalette} from './diagnostics/format-text.ts';
 import {OperationalError} from './support/operational-error.ts';
 import {UsageError} from './support/usage-error.ts';
+import {visibleText} from './support/visible-text.ts';
 
 const exit = {fine: 0, findings: 1, usage: 2, machine: 3, bug: 4} as const;
 
@@ -27,6 +28,8 @@ async function main(argv: readonly string[]): Promise<number> {
   // On leaving, the browser ends with its pipe and its profile folder is removed; a file is whole or not there.
   process.once('SIGINT', () => process.exit(130));
   process.once('SIGTERM', () => process.exit(143));
+  // The terminal's window was closed.
+  process.once('SIGHUP', () => process.exit(129));
   try {
     return await run(argv);
   } catch (error) {
@@ -38,12 +41,12 @@ async function run(argv: readonly string[]): Promise<number> {
   let code: number = exit.fine;
   const program = new Command('swatchleaf')
     .description('Turns a folder of Markdown into the ring binder of a hand-knitting certificate submission.')
-    .version(version(), '-V, --version')
+    .version(readOwnManifest().version, '-V, --version')
     .option('--verbose', 'show what stood behind an error')
     .addHelpText('after', `\n${firstEvening}`)
     .showHelpAfterError('(`swatchleaf help <command>` shows what a command takes)')
     .exitOverride()
-    .configureOutput({writeErr: (text) => process.stderr.write(text)})
+    .configureOutput({writeErr: (text) => process.stderr.write(visibleText(text))})
     .hook('preAction', (command) => {
       verbose = command.opts().verbose === true;
     });
@@ -84,8 +87,8 @@ async function report(outcome: Outcome): Promise<number> {
     const notable = findings.filter((finding) => finding.severity !== 'info');
     if (notable.length > 0) process.stderr.write(formatText(notable, textOf, palette(process.stderr.isTTY)));
   }
-  if (text !== undefined) process.stdout.write(text);
-  for (const file of written) process.stdout.write(`${file}\n`);
+  if (text !== undefined) process.stdout.write(visibleText(text));
+  for (const file of written) process.stdout.write(`${visibleText(file, {oneLine: true})}\n`);
   return codeOf(outcome);
 }
 
@@ -96,13 +99,13 @@ async function formatFindings({findings, textOf}: Outcome, format: FindingsForma
     import('./diagnostics/format-sarif.ts'),
     import('./commands/explain.ts'),
   ]);
-  return formatSarif(findings, describeRules(), version());
+  return formatSarif(findings, describeRules(), readOwnManifest().version);
 }
 
 async function explainError(error: unknown): Promise<number> {
   if (error instanceof CommanderError) return error.exitCode === 0 ? exit.fine : exit.usage;
   if (error instanceof UsageError || error instanceof OperationalError) {
-    process.stderr.write(`swatchleaf: ${error.message}\n`);
+    process.stderr.write(`swatchleaf: ${visibleText(error.message)}\n`);
     if (verbose && error.cause !== undefined) process.stderr.write(`${describeCause(error.cause)}\n`);
     return error instanceof UsageError ? exit.usage : exit.machine;
   }
@@ -123,8 +126,8 @@ function surroundings(): Surroundings {
     currentFolder: process.cwd(),
     environment: process.env,
     today: today(),
-    progress: (line) => process.stderr.write(`${line}\n`),
-    version: version(),
+    progress: (line) => process.stderr.write(`${visibleText(line)}\n`),
+    version: readOwnManifest().version,
     columns: process.stdout.columns ?? 80,
     ask: process.stdin.isTTY && process.stderr.isTTY ? ask : null,
   };
@@ -167,12 +170,5 @@ function palette(isTerminal: boolean): Palette {
 }
 
 function describeCause(error: unknown): string {
-  return error instanceof Error ? (error.stack ?? error.message) : String(error);
-}
-
-function version(): string {
-  const manifest: {version: string} = JSON.parse(
-    readFileSync(new URL('../package.json', import.meta.url), 'utf8'),
-  );
-  return manifest.version;
+  return visibleText(error instanceof Error ? (error.stack ?? error.message) : String(error));
 }

@@ -1,21 +1,20 @@
-import {readFileSync, statSync} from 'node:fs';
+import {statSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import process from 'node:process';
-import {validateFields} from '../model/fields/validate-fields.ts';
-import {settingsPath} from '../model/read-binder-files.ts';
-import {binderSettingsSchema} from '../model/schema/binder-settings.ts';
 import {OperationalError} from '../support/operational-error.ts';
 import {plural} from '../support/plural.ts';
 import {UsageError} from '../support/usage-error.ts';
+import {visibleJson} from '../support/visible-json.ts';
 import {visibleText} from '../support/visible-text.ts';
 import {wrapWords} from '../support/wrap-words.ts';
-import {readYaml} from '../yaml/read-yaml.ts';
+import {browserSetting} from './browser-setting.ts';
 import {type Outcome, type Surroundings, saying} from './command.ts';
 import {fine, lacks, type MachineFact, note, type Seen} from './doctor/machine-fact.ts';
 import {seeBrowser} from './doctor/see-browser.ts';
 import {type Passed, seeClock} from './doctor/see-clock.ts';
 import {newestFile, seeLeftovers, seeSpace, whyNotWritable} from './doctor/see-folders.ts';
 import {cacheFolder, type OpenedFolder, openFolder} from './open-binder.ts';
+import {readOwnManifest} from './own-manifest.ts';
 
 export interface DoctorWishes {
   /** Path of the browser, from the command line; null where none was named. */
@@ -40,7 +39,7 @@ export async function runDoctor(
   const isLacking = facts.some(({state}) => state === 'lacks');
   const json = {schemaVersion: 1, lacking: isLacking, checks: facts};
   return {
-    ...saying(wishes.isJson ? `${JSON.stringify(json, null, 2)}\n` : asText(facts, around.columns)),
+    ...saying(wishes.isJson ? visibleJson(json) : asText(facts, around.columns)),
     isLacking,
   };
 }
@@ -55,7 +54,7 @@ async function seeAll(
   around.progress('Trying the browser …');
   const tried = await seeBrowser({
     flag,
-    setting: await browserSetting(opened),
+    setting: opened && (await browserSetting(opened.workspace)),
     binderFolder: opened?.folder ?? null,
   });
   const root = opened?.folder ?? around.currentFolder;
@@ -88,12 +87,8 @@ async function seen(see: () => Promise<Seen>): Promise<Seen> {
   }
 }
 
-const manifest: {readonly engines: {readonly node: string}} = JSON.parse(
-  readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
-);
-
 function seeNode(): Seen {
-  const least = manifest.engines.node.replace(/[^\d.]/g, '');
+  const least = readOwnManifest().engines.node.replace(/[^\d.]/g, '');
   const version = process.versions.node;
   const isEnough = version.localeCompare(least, 'en', {numeric: true}) >= 0;
   if (isEnough) return fine(`${version} (at least ${least})`);
@@ -106,14 +101,6 @@ function seeBinder(opened: OpenedFolder | null): Seen {
     'there is none in this folder',
     'Go to the binder folder or name it, or begin one with `init`.',
   );
-}
-
-async function browserSetting(opened: OpenedFolder | null): Promise<string | null> {
-  const text = await opened?.workspace.readText(settingsPath).catch(() => null);
-  if (typeof text !== 'string') return null;
-  const {value, places} = readYaml(text);
-  const {fields} = validateFields(binderSettingsSchema, {value: value ?? {}, places, at: []});
-  return fields?.browser ?? null;
 }
 
 async function seeBuildFolder(opened: OpenedFolder | null): Promise<Seen> {

@@ -78,7 +78,7 @@ export function openLiveBinder(
       if (binder === null) throw new Error('there is no binder to preview');
       const [{templates, fonts}, pictures, opened] = await Promise.all([
         layoutsNow(),
-        scalePhotos({workspace, photoCache}, binder.photos, itemPhotos(item)),
+        scalePhotos({workspace, photoCache}, binder.photos, itemPhotos(binder, item)),
         engineFor(binder),
       ]);
       const composed = composeItem({binder, item, engine: opened.engine, pictures, marksLines: true});

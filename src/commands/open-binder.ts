@@ -38,7 +38,11 @@ export async function openFolder(folder: string, around: Surroundings): Promise<
 
 /** Reads and checks the binder in `folder`. Throws `UsageError` when there is none, `OperationalError` for the disk. */
 export async function openBinder(folder: string, around: Surroundings): Promise<OpenedBinder> {
-  const opened = await openFolder(folder, around);
+  return readBinder(await openFolder(folder, around), around);
+}
+
+/** Reads and checks what lies in a binder folder. Throws `OperationalError` for the disk. */
+export async function readBinder(opened: OpenedFolder, around: Surroundings): Promise<OpenedBinder> {
   const {workspace, photoCache} = opened;
   const loaded = await load(workspace, (bytes) => readPhotoFacts(bytes, photoCache));
   const {binder, findings} = assemble(loaded, around.today);

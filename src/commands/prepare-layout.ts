@@ -5,18 +5,30 @@ import {countFindings} from '../diagnostics/count-findings.ts';
 import type {Finding} from '../diagnostics/finding.ts';
 import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
-import type {Binder} from '../model/binder.ts';
+import {type Binder, itemsById} from '../model/binder.ts';
 import {loadLayouts} from './load-layouts.ts';
 import type {OpenedBinder} from './open-binder.ts';
 import {scalePhotos} from './scale-photos.ts';
 
-/** Everything that any document of `binder` is made from, with all that was found on the way. */
-export async function prepareLayout(opened: OpenedBinder, binder: Binder): Promise<LayoutInput> {
+export interface LayoutWishes {
+  /** Whether what is found in an item's text is set beside it. */
+  readonly notes?: boolean;
+  /** The ids of the items that are printed; all of them when left out. */
+  readonly only?: ReadonlySet<string>;
+}
+
+/** Everything that the documents of `binder` are made from, with all that was found on the way. */
+export async function prepareLayout(
+  opened: OpenedBinder,
+  binder: Binder,
+  {notes = false, only}: LayoutWishes = {},
+): Promise<LayoutInput> {
+  const items = [...itemsById(binder).values()].filter(({id}) => only === undefined || only.has(id));
   const [layouts, pictures] = await Promise.all([
     loadLayouts(opened.workspace),
-    scalePhotos(opened, binder.photos, photoRequests(binder)),
+    scalePhotos(opened, binder.photos, photoRequests(binder, items)),
   ]);
-  const composition = await composeBinder(binder, pictures);
+  const composition = await composeBinder(binder, pictures, notes ? opened.findings : null, items);
   const findings = sortFindings([...opened.findings, ...composition.findings]);
   return {
     ...layouts,

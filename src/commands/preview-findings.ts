@@ -1,4 +1,5 @@
 import type {Finding} from '../diagnostics/finding.ts';
+import {visibleView} from '../layout/visible-view.ts';
 import {type Binder, type Item, itemsById} from '../model/binder.ts';
 import {type ItemState, statesOf} from '../model/item-state.ts';
 import type {PreviewFindings} from '../preview/preview-state.ts';
@@ -21,7 +22,7 @@ export function previewFindings(
     found.get(`${severity} ${items.get(id)?.file}`) ?? 0;
   const states = binder === null ? new Map<string, ItemState>() : statesOf(binder);
   const sections = binder?.syllabus.sections ?? [];
-  return {
+  return visibleView({
     sections: sections.map(({title, requirements}) => ({
       title,
       items: requirements
@@ -42,5 +43,5 @@ export function previewFindings(
       .filter(({file, severity}) => !files.has(file) && severity !== 'info')
       .map(({file, place, message}) => `${file}:${place.line}: ${message}`),
     counts,
-  };
+  });
 }

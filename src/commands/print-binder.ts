@@ -12,7 +12,7 @@ import {renderSelfCheck} from '../layout/render-self-check.ts';
 import {renderTags} from '../layout/render-tags.ts';
 import type {PrintBrowser} from '../print/browser.ts';
 import {plural} from '../support/plural.ts';
-import {binderPdf, lastBuilt} from './last-built.ts';
+import {binderPdf, lastBuilt, type optionalDocuments} from './last-built.ts';
 import type {OpenedBinder} from './open-binder.ts';
 import {draftOf} from './prepare-layout.ts';
 import {type FinishedDocument, printDocument} from './print-documents.ts';
@@ -29,7 +29,10 @@ export interface BuiltBinder extends Built {
   readonly input: LayoutInput;
 }
 
-/** Prints everything there is. `progress` is told of each document. */
+/**
+ * Prints everything there is. What needs nothing of the binder's pages is printed beside them, one document after the
+ * other: a page of the browser is a process of its own. `progress` is told of each document.
+ */
 export async function printBinder(
   browser: PrintBrowser,
   {workspace}: OpenedBinder,
@@ -41,45 +44,66 @@ export async function printBinder(
     title: string,
     render: (counts: PageCounts) => Printable,
     before?: Uint8Array,
-  ) => {
+  ): Promise<PlacedDocument> => {
     const last = before ?? (await lastBuilt(workspace, path));
     const document = await printDocument(browser, input.binder, title, render, last);
     progress(`${title}: ${plural(document.pageCount, 'page')}`);
-    return document;
+    return {path, ...document};
   };
-  let binder = await print(binderPdf, 'Binder', (counts) => renderBinder(input, counts));
-  let complete: LayoutInput = {...input, findings: sortFindings([...input.findings, ...binder.findings])};
-  if (input.draft === null && draftOf(complete.findings) !== null) {
+  const printLeaves = (from: LayoutInput, before?: Uint8Array) =>
+    print(binderPdf, 'Binder', (counts) => renderBinder(from, counts), before);
+  const printBeside = async (from: LayoutInput) => {
+    const documents: PlacedDocument[] = [];
+    for (const {name, title, render} of besideLeaves) {
+      const make = (counts: PageCounts) => render(from, counts);
+      if (isPrintable(make)) documents.push(await print(`build/${name}.pdf`, title, make));
+    }
+    return documents;
+  };
+  let [binder, beside] = await Promise.all([printLeaves(input), printBeside(input)]);
+  let complete = input;
+  if (binder.findings.length > 0) {
+    complete = {...input, findings: sortFindings([...input.findings, ...binder.findings])};
     // What only printing can show is an error too: the leaves must say so.
-    complete = {...complete, draft: draftOf(complete.findings)};
-    binder = await print(binderPdf, 'Binder', (counts) => renderBinder(complete, counts), binder.pdf);
+    if (input.draft === null) complete = {...complete, draft: draftOf(complete.findings)};
+    if (complete.draft !== input.draft) binder = await printLeaves(complete, binder.pdf);
+    beside = await printBeside(complete);
   }
-  const files = new Map<string, string | Uint8Array>([
-    [binderPdf, binder.pdf],
-    ['build/binder.html', binder.html],
-  ]);
-  const documents: FinishedDocument[] = [binder];
-  const add = async (name: string, title: string, render: (counts: PageCounts) => Printable | null) => {
-    if (render(null) === null) return;
-    const path = `build/${name}.pdf`;
-    const document = await print(path, title, render as (counts: PageCounts) => Printable);
-    files.set(path, document.pdf);
-    documents.push(document);
-  };
-  await add('tags', 'Tags', () => renderTags(complete));
-  await add('inserts', 'Inserts', () => renderInserts(complete));
-  await add('letter', 'Letter', (counts) => renderLetter(complete, counts));
-  await add('packing-list', 'Packing list', () => renderPackingList(complete, binder.settled.counts));
-  await add('self-check', 'Self-check', () => renderSelfCheck(complete));
-  const findings = sortFindings([
-    ...complete.findings,
-    ...documents.flatMap((document) => document.findings),
-  ]);
+  const packingList = await print('build/packing-list.pdf', 'Packing list', () =>
+    renderPackingList(complete, binder.settled.counts),
+  );
+  const documents = [binder, ...beside, packingList];
+  const findings = sortFindings([...complete.findings, ...documents.flatMap((each) => each.findings)]);
   const report = await print('build/check-report.pdf', 'Check report', () =>
     renderCheckReport({...complete, findings}),
   );
-  files.set('build/check-report.pdf', report.pdf);
-  files.set('build/check-report.html', report.html);
+  const printed = [...documents, report];
   progress(`Check: ${describeCounts(countFindings(findings))}`);
+  const files = new Map<string, string | Uint8Array>(printed.map(({path, pdf}) => [path, pdf]));
+  files.set('build/binder.html', binder.html).set('build/check-report.html', report.html);
   return {files, findings, binder, input: complete};
+}
+
+interface PlacedDocument extends FinishedDocument {
+  readonly path: string;
+}
+
+interface BesideLeaves {
+  readonly name: (typeof optionalDocuments)[number];
+  readonly title: string;
+  /** Null where this binder has nothing for it. */
+  render(input: LayoutInput, counts: PageCounts): Printable | null;
+}
+
+const besideLeaves: readonly BesideLeaves[] = [
+  {name: 'tags', title: 'Tags', render: renderTags},
+  {name: 'inserts', title: 'Inserts', render: renderInserts},
+  {name: 'letter', title: 'Letter', render: renderLetter},
+  {name: 'self-check', title: 'Self-check', render: renderSelfCheck},
+];
+
+function isPrintable(
+  make: (counts: PageCounts) => Printable | null,
+): make is (counts: PageCounts) => Printable {
+  return make(null) !== null;
 }

@@ -1,5 +1,6 @@
 import type {Finding} from '../diagnostics/finding.ts';
 import {sortFindings} from '../diagnostics/sort-findings.ts';
+import type {Workspace} from '../io/workspace.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
 import {renderReprint} from '../layout/render-reprint.ts';
 import {envelopeDocuments, renderRoundEnvelope} from '../layout/render-round-envelope.ts';
@@ -7,6 +8,7 @@ import {resubmissionRound} from '../layout/view-models/rework-round.ts';
 import {itemsById} from '../model/binder.ts';
 import type {PrintBrowser} from '../print/browser.ts';
 import {plural} from '../support/plural.ts';
+import {binderPdf, lastBuilt, reprintPdf} from './last-built.ts';
 import {printDocument} from './print-documents.ts';
 
 export interface PrintedRound {
@@ -17,6 +19,7 @@ export interface PrintedRound {
 /** Each item with its cover page and tag, a file an item. `progress` is told of each. */
 export async function printItems(
   browser: PrintBrowser,
+  workspace: Workspace,
   input: LayoutInput,
   ids: readonly string[],
   progress: (line: string) => void,
@@ -24,11 +27,17 @@ export async function printItems(
   const files = new Map<string, Uint8Array>();
   const findings: Finding[] = [];
   for (const id of ids) {
-    const document = await printDocument(browser, input.binder, `Resubmission of ${id}`, (counts) =>
-      renderReprint(input, [id], counts),
+    const path = reprintPdf(id);
+    const before = (await lastBuilt(workspace, path)) ?? (await lastBuilt(workspace, binderPdf));
+    const document = await printDocument(
+      browser,
+      input.binder,
+      `Resubmission of ${id}`,
+      (counts) => renderReprint(input, [id], counts),
+      before,
     );
     progress(`${id}: ${plural(document.pageCount, 'page')}`);
-    files.set(`build/reprint/${id}.pdf`, document.pdf);
+    files.set(path, document.pdf);
     findings.push(...document.findings);
   }
   return {files, findings: sortFindings(findings)};
@@ -37,6 +46,7 @@ export async function printItems(
 /** A whole resubmission: the items, and the letter, packing list and label that go with them. */
 export async function printRound(
   browser: PrintBrowser,
+  workspace: Workspace,
   input: LayoutInput,
   ids: readonly string[],
   progress: (line: string) => void,
@@ -44,7 +54,7 @@ export async function printRound(
   const byId = itemsById(input.binder);
   const items = ids.flatMap((id) => byId.get(id) ?? []);
   const round = Math.max(1, ...items.map((item) => resubmissionRound(input.binder, item)));
-  const printed = await printItems(browser, input, ids, progress);
+  const printed = await printItems(browser, workspace, input, ids, progress);
   const files = new Map(printed.files);
   const findings = [...printed.findings];
   for (const document of envelopeDocuments) {

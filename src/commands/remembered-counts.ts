@@ -5,8 +5,8 @@ import {PdfSyntaxError} from '../print/pdf-syntax.ts';
 
 /**
  * How many pages each sheet took in `pdf`, the document as it was last printed, read from its page labels; null when
- * it is no PDF of ours or lacks one of `sheets`. They are a guess and no more: whoever prints with
- * them compares, and only what agrees with its own pages is kept.
+ * it is no PDF of ours or has none of `sheets`. Of a sheet that it lacks the guess is one page. They are guesses and no
+ * more: whoever prints with them compares, and only what agrees with its own pages is kept.
  */
 export function rememberedCounts(pdf: Uint8Array, sheets: readonly Sheet[]): PageCounts {
   const pages = new Map<string, number>();
@@ -19,8 +19,7 @@ export function rememberedCounts(pdf: Uint8Array, sheets: readonly Sheet[]): Pag
     if (error instanceof PdfSyntaxError) return null;
     throw error;
   }
-  const counts = sheets
-    .filter(({blank}) => !blank)
-    .map(({anchor, label}) => [anchor, pages.get(label)] as const);
-  return counts.every((entry): entry is [string, number] => entry[1] !== undefined) ? new Map(counts) : null;
+  const asked = sheets.filter(({blank}) => !blank);
+  if (!asked.some(({label}) => pages.has(label))) return null;
+  return new Map(asked.map(({anchor, label}) => [anchor, pages.get(label) ?? 1]));
 }

@@ -3,12 +3,12 @@ import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
 import {type Binder, itemsById} from '../model/binder.ts';
 import {waitingItems} from '../model/item-state.ts';
-import {withBrowser} from '../print/browser.ts';
 import {UsageError} from '../support/usage-error.ts';
-import {findBrowserFor, type PrintWishes} from './build.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {itemDifferences} from './item-differences.ts';
-import {type OpenedBinder, openBinder} from './open-binder.ts';
+import {removeOldReprints} from './last-built.ts';
+import type {OpenedBinder} from './open-binder.ts';
+import {openToPrint, type PrintWishes, type Ready} from './open-to-print.ts';
 import {prepareLayout} from './prepare-layout.ts';
 import {printItems, printRound} from './print-round.ts';
 import {requireKnown} from './require-known.ts';
@@ -18,29 +18,36 @@ import {requireKnown} from './require-known.ts';
  * that wait to be sent again, with the letter, packing list and label of the round. Throws `UsageError` for an id that
  * no item has, and when nothing waits.
  */
-export async function runReprint(
+export function runReprint(
   folder: string,
   ids: readonly string[],
   around: Surroundings,
   wishes: PrintWishes,
 ): Promise<Outcome> {
-  const opened = await openBinder(folder, around);
-  const {binder, textOf} = opened;
+  return openToPrint(folder, around, wishes, (opened, ready) => reprint(opened, ids, ready, around));
+}
+
+async function reprint(
+  opened: OpenedBinder,
+  ids: readonly string[],
+  ready: Ready,
+  {progress}: Surroundings,
+): Promise<Outcome> {
+  const {binder, textOf, workspace} = opened;
   if (binder === null) return {findings: opened.findings, textOf, written: [], isBroken: true};
   requireKnown(ids, itemsById(binder).keys(), 'no item answers');
   const chosen = ids.length === 0 ? waitingOrNone(binder) : ids;
   const {input, findings} = await prepareReprint(opened, binder, chosen);
-  return withBrowser(findBrowserFor(opened, binder, wishes), async (browser) => {
-    const print = ids.length === 0 ? printRound : printItems;
-    const printed = await print(browser, input, chosen, around.progress);
-    for (const [path, pdf] of printed.files) await opened.workspace.write(path, pdf);
-    return {
-      findings: sortFindings([...findings, ...printed.findings]),
-      textOf,
-      written: [...printed.files.keys()],
-      isBroken: false,
-    };
-  });
+  const print = ids.length === 0 ? printRound : printItems;
+  const printed = await print(await ready(), workspace, input, chosen, progress);
+  for (const [path, pdf] of printed.files) await workspace.write(path, pdf);
+  if (ids.length === 0) await removeOldReprints(workspace, printed.files.keys(), progress);
+  return {
+    findings: sortFindings([...findings, ...printed.findings]),
+    textOf,
+    written: [...printed.files.keys()],
+    isBroken: false,
+  };
 }
 
 /** What the pages of some items are made from, with what was found in these; a fault elsewhere does not make them drafts. */
@@ -50,7 +57,7 @@ export async function prepareReprint(
   ids: readonly string[],
 ): Promise<{readonly input: LayoutInput; readonly findings: readonly Finding[]}> {
   const [whole, differences] = await Promise.all([
-    prepareLayout(opened, binder),
+    prepareLayout(opened, binder, {only: new Set(ids)}),
     itemDifferences(opened.workspace, binder, ids),
   ]);
   const files = new Set(ids.map((id) => itemsById(binder).get(id)?.file));

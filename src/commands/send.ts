@@ -3,14 +3,13 @@ import {type Binder, itemsById} from '../model/binder.ts';
 import {waitingItems} from '../model/item-state.ts';
 import {nextRound, unansweredRound} from '../model/next-round.ts';
 import {libraryPath, settingsPath, syllabusPath} from '../model/read-binder-files.ts';
-import {withBrowser} from '../print/browser.ts';
 import {englishList} from '../support/english-list.ts';
 import {plural} from '../support/plural.ts';
 import {UsageError} from '../support/usage-error.ts';
-import {findBrowserFor, type PrintWishes} from './build.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {freezeRound} from './freeze-round.ts';
-import {type OpenedBinder, openBinder} from './open-binder.ts';
+import type {OpenedBinder} from './open-binder.ts';
+import {openToPrint, type PrintWishes, type Ready} from './open-to-print.ts';
 import {prepareLayout} from './prepare-layout.ts';
 import {printBinder} from './print-binder.ts';
 import {printRound} from './print-round.ts';
@@ -26,8 +25,16 @@ export interface SendWishes extends PrintWishes {
  * while the last posting has no answer, and until the self-check was gone through. `sent.yaml` is written last: a round
  * without it was not sent, and the next run does it anew.
  */
-export async function runSend(folder: string, around: Surroundings, wishes: SendWishes): Promise<Outcome> {
-  const opened = await openBinder(folder, around);
+export function runSend(folder: string, around: Surroundings, wishes: SendWishes): Promise<Outcome> {
+  return openToPrint(folder, around, wishes, (opened, ready) => send(opened, ready, around, wishes));
+}
+
+async function send(
+  opened: OpenedBinder,
+  ready: Ready,
+  around: Surroundings,
+  wishes: SendWishes,
+): Promise<Outcome> {
   const {binder, textOf, workspace} = opened;
   if (binder === null) return {findings: opened.findings, textOf, written: [], isBroken: true};
   const round = nextRound(binder);
@@ -35,7 +42,7 @@ export async function runSend(folder: string, around: Surroundings, wishes: Send
   await confirmSelfCheck(around, wishes);
 
   const print = round === 0 ? printFirst : printAgain;
-  const {files, findings} = await print(opened, binder, ids, around, wishes);
+  const {files, findings} = await print(opened, binder, ids, ready, around.progress);
   if (findings.some(({severity}) => severity === 'error')) {
     const text = `Round ${round} was not sent: mend the errors first, then send again.\n`;
     return {findings, textOf, written: [], isBroken: false, text};
@@ -97,14 +104,12 @@ async function printFirst(
   opened: OpenedBinder,
   binder: Binder,
   _ids: readonly string[],
-  {progress}: Surroundings,
-  wishes: SendWishes,
+  ready: Ready,
+  progress: Surroundings['progress'],
 ) {
   const input = await prepareLayout(opened, binder);
   if (input.draft !== null) return {files: new Map<string, string | Uint8Array>(), findings: input.findings};
-  return withBrowser(findBrowserFor(opened, binder, wishes), (browser) =>
-    printBinder(browser, opened, input, progress),
-  );
+  return printBinder(await ready(), opened, input, progress);
 }
 
 /** What was found in files that are no items: settings, syllabus, answers. */
@@ -117,15 +122,13 @@ async function printAgain(
   opened: OpenedBinder,
   binder: Binder,
   ids: readonly string[],
-  {progress}: Surroundings,
-  wishes: SendWishes,
+  ready: Ready,
+  progress: Surroundings['progress'],
 ) {
   const {input, findings: ofItems} = await prepareReprint(opened, binder, ids);
   const findings = sortFindings([...ofItems, ...besideItems(opened, binder)]);
   if (findings.some(({severity}) => severity === 'error'))
     return {files: new Map<string, string | Uint8Array>(), findings};
-  return withBrowser(findBrowserFor(opened, binder, wishes), async (browser) => {
-    const printed = await printRound(browser, input, ids, progress);
-    return {files: printed.files, findings: sortFindings([...findings, ...printed.findings])};
-  });
+  const printed = await printRound(await ready(), opened.workspace, input, ids, progress);
+  return {files: printed.files, findings: sortFindings([...findings, ...printed.findings])};
 }

@@ -7,6 +7,7 @@ import {readPhotoFacts} from '../photos/read-photo-facts.ts';
 import {type PreviewServer, startPreviewServer} from '../preview/preview-server.ts';
 import type {PreviewPage} from '../preview/preview-state.ts';
 import {OperationalError} from '../support/operational-error.ts';
+import {visibleText} from '../support/visible-text.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {type ItemPreview, type LiveBinder, openLiveBinder} from './live-binder.ts';
 import {openLiveFolder} from './live-folder.ts';
@@ -64,7 +65,7 @@ function createPreview(live: LiveBinder, {progress}: Surroundings) {
         pages.set(id, {item, preview: await live.preview(item)});
       } catch (error) {
         // A layout or a picture in the middle of being saved; the next save mends it.
-        trouble = `not shown anew: ${error instanceof Error ? error.message : String(error)}`;
+        trouble = visibleText(`not shown anew: ${error instanceof Error ? error.message : String(error)}`);
       }
     } else trouble = 'this item cannot be read now; this is the last good page';
     const last = pages.get(id);

@@ -1,11 +1,12 @@
 import type {Finding} from '../diagnostics/finding.ts';
 import {sanitiseFragment} from '../markdown/sanitise-fragment.ts';
-import {type Binder, itemsById} from '../model/binder.ts';
+import {type Binder, type Item, itemsById} from '../model/binder.ts';
 import type {ComposedItem, ReferenceEntry} from '../model/composed.ts';
 import {unusableStyle} from '../model/own-style.ts';
 import {readingFinding} from '../model/reading-rules.ts';
 import type {CitationEngine} from '../references/citation-engine.ts';
 import {composeItem} from './compose-item.ts';
+import {notesOfItem} from './notes-of-item.ts';
 import type {PrintedPicture} from './photo-requests.ts';
 
 export interface Composition {
@@ -15,17 +16,24 @@ export interface Composition {
   readonly findings: readonly Finding[];
 }
 
-/** Phase 5, compute: every item with its tables, citations and pictures. `pictures` are those of `photoRequests`, by key. */
+/**
+ * Phase 5, compute: the `chosen` items with their tables, citations and pictures; all of them when left out.
+ * `pictures` are those of `photoRequests`, by key. Where `noted` is given, it and what composing finds are set beside the blocks that caused them.
+ */
 export async function composeBinder(
   binder: Binder,
   pictures: ReadonlyMap<string, PrintedPicture>,
+  noted: readonly Finding[] | null = null,
+  chosen: readonly Item[] = [...itemsById(binder).values()],
 ): Promise<Composition> {
   const {engine, findings: ofStyle} = await openEngine(binder);
   const items = new Map<string, ComposedItem>();
   const findings: Finding[] = [...ofStyle];
-  for (const item of itemsById(binder).values()) {
+  for (const item of chosen) {
     const composed = composeItem({binder, item, engine, pictures});
-    items.set(item.id, composed.item);
+    const notes = noted === null ? [] : notesOfItem(item, [...noted, ...composed.findings]).besideText;
+    const shown = notes.length === 0 ? composed : composeItem({binder, item, engine, pictures, notes});
+    items.set(item.id, shown.item);
     findings.push(...composed.findings);
   }
   return {items, references: engine ? listReferences(binder, engine) : [], findings};

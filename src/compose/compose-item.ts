@@ -10,7 +10,7 @@ import {lookUpTable} from '../tables/index.ts';
 import {type CitedItem, citeItem, techniquesOf} from './cite-item.ts';
 import {drawnBlock} from './drawn-block.ts';
 import {heatCaution} from './heat-caution.ts';
-import {bodyPhotos, fieldPhotos, type PrintedPicture, printedPhoto} from './photo-requests.ts';
+import {bodyPhotos, listedPhotos, type PrintedPicture, printedPhoto} from './photo-requests.ts';
 
 export interface ItemToCompose {
   readonly binder: Binder;
@@ -21,10 +21,19 @@ export interface ItemToCompose {
   readonly pictures: ReadonlyMap<string, PrintedPicture>;
   /** Whether each block notes the line it was written on, for a preview. */
   readonly marksLines?: boolean;
+  /** Findings in the item's text that are printed beside their blocks, in the order in which they stand there. */
+  readonly notes?: readonly Finding[];
 }
 
 /** An item with everything computed that its pages show, and what could not be computed. */
-export function composeItem({binder, item, engine, pictures, marksLines = false}: ItemToCompose): {
+export function composeItem({
+  binder,
+  item,
+  engine,
+  pictures,
+  marksLines = false,
+  notes = [],
+}: ItemToCompose): {
   readonly item: ComposedItem;
   readonly findings: readonly Finding[];
 } {
@@ -35,6 +44,7 @@ export function composeItem({binder, item, engine, pictures, marksLines = false}
     block: (language, text) => drawnBlock(binder, item, language, text),
     citations: cited?.body ?? [],
     marksLines,
+    notes,
     crossReference: (target) => crossReference(binder, target),
     photo: (url) => {
       const request = bodyPhotos(item).find(({file}) => file === photoNameOfUrl(url));
@@ -60,7 +70,7 @@ export function composeItem({binder, item, engine, pictures, marksLines = false}
       gauge: own('gauge'),
       size: own('size'),
       attempts: shown('attempts'),
-      photos: fieldPhotos(item).flatMap((request) => printedPhoto(request, pictures)),
+      photos: listedPhotos(binder, item, pictures),
       notes: (cited?.notes ?? []).map(sanitiseFragment),
       references: cited && cited.references.length > 0 ? listOf(cited.references) : null,
       reviewed: safe(cited?.reviewed ?? null),

@@ -5,6 +5,9 @@ import {loadCitationLocale} from '../references/citation-locale.ts';
 import {type CitationStyle, loadCitationStyle} from '../references/citation-style.ts';
 import type {Source} from '../references/source.ts';
 import {toCslItem} from '../references/to-csl-item.ts';
+import type {BenchRow} from './bench-record.ts';
+import {inTurn, ratioRow, timeWork} from './bench-timing.ts';
+import type {BenchWorld} from './bench-world.ts';
 
 const sourceCount = 300;
 const itemCount = 100;
@@ -40,26 +43,20 @@ const items: readonly (readonly CitationCluster[])[] = Array.from({length: itemC
 );
 
 /** 300 sources and 1,000 citations in 100 items with their lists and the full list, against one bare run of the processor over the same clusters. */
-export async function benchCitations(runs: number): Promise<readonly string[]> {
-  const lines: string[] = [];
+export async function benchCitations({runs}: BenchWorld): Promise<readonly BenchRow[]> {
+  const rows: BenchRow[] = [];
   for (const style of ['author-date', 'note', 'numeric'] as const) {
-    const ratios: number[] = [];
-    for (let index = 0; index < runs; index++) {
-      const bare = await timeOf(() => bareRun(style));
-      ratios.push((await timeOf(() => ownRun(style))) / bare);
-    }
-    const median = ratios.toSorted((a, b) => a - b)[Math.floor(runs / 2)] ?? Number.NaN;
-    lines.push(
-      `1,000 citations, ${style.padEnd(11)} ${median.toFixed(2).padStart(6)} × one bare run of the processor`,
-    );
+    // The first of each loads and compiles.
+    await ownRun(style);
+    await bareRun(style);
+    const {own, bare} = await inTurn(runs, {
+      bare: () => timeWork(() => bareRun(style)),
+      own: () => timeWork(() => ownRun(style)),
+    });
+    const words = {id: `citations-${style}`, what: `1,000 citations of 300 sources, ${style}`, target: 2};
+    rows.push(ratioRow({...words, against: 'one bare run of the citation processor'}, own, bare));
   }
-  return lines;
-}
-
-async function timeOf(work: () => Promise<void>): Promise<number> {
-  const start = performance.now();
-  await work();
-  return performance.now() - start;
+  return rows;
 }
 
 async function ownRun(style: CitationStyle): Promise<void> {

@@ -1,55 +1,83 @@
-import {spawnSync} from 'node:child_process';
-import {cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
-import {tmpdir} from 'node:os';
-import path from 'node:path';
+import {rowsOrFault} from './bench-fault.ts';
+import {median} from './bench-median.ts';
+import {peakMemory} from './bench-memory.ts';
+import type {BenchRow} from './bench-record.ts';
+import {timeProcess} from './bench-timing.ts';
+import type {BenchWorld} from './bench-world.ts';
 
-const sizes = [25, 100, 400, 1600];
+/** The binder of one item is what starting, loading and the documents around the items cost. */
+const smallest = 1;
+const sizes = [25, 100, 400, 1600] as const;
+const most = 3;
+const mebibyte = 1024 * 1024;
 
-/** `check` as a process over binders of copies of one swatch: time for each item, start-up taken off, against that at 100 items. */
-export function benchGrowth(root: string, program: string): readonly string[] {
-  const startUp = timeOf([program, '--version']);
-  const perItem = sizes.map((size) => {
-    const folder = mkdtempSync(path.join(tmpdir(), 'swatchleaf-bench-'));
-    try {
-      writeBinder(root, folder, size);
-      return (timeOf([program, 'check', folder]) - startUp) / size;
-    } finally {
-      rmSync(folder, {recursive: true, force: true});
-    }
+interface Cost {
+  /** Milliseconds. */
+  readonly time: number;
+  /** Bytes; null where the system does not tell. */
+  readonly memory: number | null;
+}
+
+/**
+ * `check` and `build` of ever larger binders: what one item adds in time and in peak memory of all processes together, at
+ * 1,600 items and at 100. What a binder of one item costs is taken off both; otherwise start-up alone would make large
+ * binders cheap. The largest is measured once, the others up to three times. Memory is measured in runs of its own, since looking at it takes time.
+ */
+export async function benchGrowth(world: BenchWorld): Promise<readonly BenchRow[]> {
+  const rows: BenchRow[] = [];
+  for (const name of ['check', 'build'] as const) {
+    const words = {id: `growth-${name}`, what: `growth of \`${name}\``, target: 1.2};
+    rows.push(...(await rowsOrFault(words, () => growthOf(world, name))));
+  }
+  return rows;
+}
+
+async function growthOf(world: BenchWorld, name: string): Promise<readonly BenchRow[]> {
+  const costs = new Map<number, Cost>();
+  for (const size of [smallest, ...sizes]) {
+    world.say(`${name} of ${size} items …`);
+    costs.set(size, await costOf(world, name, size));
+  }
+  return growthRows(name, costs);
+}
+
+async function costOf({command, runs, grown}: BenchWorld, name: string, size: number): Promise<Cost> {
+  const whole = command([name, grown(size)], {codes: [0, 1]});
+  const times: number[] = [];
+  // The largest takes minutes, against which the accidents of one run are small.
+  for (let run = 0; run < (size === 1600 ? 1 : Math.min(runs, most)); run++) times.push(timeProcess(whole));
+  return {time: median(times), memory: await peakMemory(whole)};
+}
+
+export function growthRows(name: string, costs: ReadonlyMap<number, Cost>): readonly BenchRow[] {
+  const base = costs.get(smallest) ?? {time: Number.NaN, memory: null};
+  const amounts = [
+    {id: 'time', what: 'time', unit: 'ms', of: ({time}: Cost) => time},
+    {
+      id: 'memory',
+      what: 'peak memory',
+      unit: 'MiB',
+      of: ({memory}: Cost) => (memory === null ? Number.NaN : memory / mebibyte),
+    },
+  ];
+  return amounts.map(({id, what, unit, of}) => {
+    const perItem = (size: number) => (of(costs.get(size) ?? base) - of(base)) / size;
+    const ratio = perItem(1600) / perItem(100);
+    return {
+      id: `growth-${name}-${id}`,
+      what: `\`${name}\`: ${what} an item, of 1,600 items`,
+      against: 'of 100 items',
+      unit: '×',
+      measured: Number.isFinite(ratio) && ratio >= 0 ? ratio : null,
+      quartiles: null,
+      target: 1.2,
+      runs: 1,
+      detail: sizes
+        .map(
+          (size) =>
+            `${size}: ${perItem(size).toFixed(2)} ${unit} an item, ${of(costs.get(size) ?? base).toFixed(0)} in all`,
+        )
+        .join('; '),
+    };
   });
-  const [, base = Number.NaN] = perItem;
-  return sizes.map(
-    (size, index) =>
-      `check, ${String(size).padStart(5)} items    ${(perItem[index] ?? Number.NaN).toFixed(1).padStart(6)} ms an item = ${((perItem[index] ?? Number.NaN) / base).toFixed(2)} × that at 100`,
-  );
-}
-
-function timeOf(args: readonly string[]): number {
-  const start = performance.now();
-  spawnSync(process.execPath, args, {stdio: 'ignore'});
-  return performance.now() - start;
-}
-
-function writeBinder(root: string, folder: string, size: number): void {
-  const from = (file: string) => path.join(root, 'content', file);
-  const to = (file: string) => path.join(folder, 'content', file);
-  mkdirSync(to('swatches'), {recursive: true});
-  cpSync(from('library.yaml'), to('library.yaml'));
-  cpSync(from('binder.yaml'), to('binder.yaml'));
-  const swatch = readFileSync(from('swatches/s-07-double-decreases.md'), 'utf8').replace(
-    /^photos:\n(?: .*\n)+/m,
-    '',
-  );
-  const letters = 'ABCDEFGHIJKLMNOP';
-  const ids = Array.from(
-    {length: size},
-    (_, index) => `${letters[Math.floor(index / 100)]}-${String(index % 100).padStart(2, '0')}`,
-  );
-  for (const id of ids)
-    writeFileSync(to(`swatches/${id}.md`), swatch.replace(/^requirement: .*/m, `requirement: ${id}`));
-  const requirements = ids.map((id) => `      - {id: ${id}, kind: swatch, title: Swatch ${id}}`).join('\n');
-  writeFileSync(
-    to('syllabus.yaml'),
-    `title: Many\nsections:\n  - title: Swatches\n    requirements:\n${requirements}\n`,
-  );
 }

@@ -1,7 +1,14 @@
+import {openDiskWorkspace} from '../io/disk-workspace.ts';
 import {proveRows} from '../knitting/rows/prove-rows.ts';
 import {readRows} from '../knitting/rows/read-rows.ts';
-import {assemble} from '../pipeline.ts';
+import {noCache} from '../photos/photo-cache.ts';
+import {readPhotoFacts} from '../photos/read-photo-facts.ts';
+import {assemble, load} from '../pipeline.ts';
 import {lookUpTable} from '../tables/index.ts';
+import {warmUps} from './bench-floors.ts';
+import type {BenchRow} from './bench-record.ts';
+import {inTurn, timeRow, timeWork} from './bench-timing.ts';
+import type {BenchWorld} from './bench-world.ts';
 
 /** A lace of 400 rows on 301 stitches: the size that reading and proving are measured at. */
 const lace = [
@@ -13,34 +20,28 @@ const lace = [
   ]).flat(),
 ].join('\n');
 
-/** Times of the arithmetic in milliseconds, medians of `runs`, beside the floor of splitting the same text into words. */
-export function benchKnitting(
-  runs: number,
-  example: Parameters<typeof assemble>[0],
-  today: string,
-): readonly string[] {
-  const {binder} = assemble(example, today);
+/** The arithmetic, warm and within this process; reported only, since nothing outside does the same. */
+export async function benchKnitting({root, runs}: BenchWorld): Promise<readonly BenchRow[]> {
+  const example = await load(await openDiskWorkspace(root), (bytes) => readPhotoFacts(bytes, noCache));
+  const {binder} = assemble(example, '2026-09-28');
   const vest = binder?.items.find(({id}) => id === 'P-01');
-  const floor = timed(runs, () => lace.split(/\s+/));
-  const rows = timed(runs, () => proveRows(readRows(lace).pattern));
-  const lines = [
-    `read and prove ${lace.split('\n').length - 2} rows of 301 stitches: ${rows.toFixed(1)} ms = ${(rows / floor).toFixed(0)} × splitting the text into words`,
+  if (!binder || !vest) throw new Error('the worked example has no vest P-01');
+  const works = {
+    rows: () => timeWork(() => proveRows(readRows(lace).pattern)),
+    pieces: () =>
+      timeWork(() => lookUpTable(binder, vest)('piece', {name: 'front', against: 'back', rows: 'yes'})),
+  };
+  await inTurn(warmUps, works);
+  const {rows, pieces} = await inTurn(runs, works);
+  return [
+    timeRow({id: 'rows', what: 'reading and proving 400 rows of 301 stitches', target: null}, rows),
+    timeRow(
+      {
+        id: 'pieces',
+        what: 'the vest’s front and back read, worked, joined, drawn and written',
+        target: null,
+      },
+      pieces,
+    ),
   ];
-  if (binder && vest) {
-    const pieces = timed(runs, () =>
-      lookUpTable(binder, vest)('piece', {name: 'front', against: 'back', rows: 'yes'}),
-    );
-    lines.push(`vest front and back read, worked, joined, drawn and written: ${pieces.toFixed(1)} ms`);
-  }
-  return lines;
-}
-
-function timed(runs: number, work: () => unknown): number {
-  const times = Array.from({length: runs + 2}, () => {
-    const start = performance.now();
-    work();
-    return performance.now() - start;
-  });
-  // The first two runs load and compile.
-  return times.slice(2).toSorted((a, b) => a - b)[Math.floor(runs / 2)] ?? Number.NaN;
 }

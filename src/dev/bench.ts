@@ -1,95 +1,122 @@
-import {spawnSync} from 'node:child_process';
-import {cpus} from 'node:os';
+import {execFileSync} from 'node:child_process';
+import {writeFile} from 'node:fs/promises';
+import {cpus, loadavg, release, type as systemName, totalmem} from 'node:os';
+import path from 'node:path';
 import {fileURLToPath} from 'node:url';
-import {openDiskWorkspace} from '../io/disk-workspace.ts';
-import {noCache} from '../photos/photo-cache.ts';
-import {readPhotoFacts} from '../photos/read-photo-facts.ts';
-import {load} from '../pipeline.ts';
-import {withBrowser} from '../print/browser.ts';
+import {CommanderError} from 'commander';
 import {requireBrowser} from '../print/find-browser.ts';
 import {thisMachine} from '../print/machine.ts';
+import {type BenchWishes, enoughRuns, readBenchArguments} from './bench-arguments.ts';
+import {inFolder} from './bench-binders.ts';
 import {benchCitations} from './bench-citations.ts';
+import {benchBuild, benchCheck, benchReprint, benchStartUp, benchThousand} from './bench-commands.ts';
+import {rowsOrFault} from './bench-fault.ts';
+import {benchFloors} from './bench-floors.ts';
 import {benchGrowth} from './bench-growth.ts';
+import {keepRun} from './bench-history.ts';
 import {benchKnitting} from './bench-knitting.ts';
+import {describePeers} from './bench-peers.ts';
+import {benchPreview} from './bench-preview.ts';
+import {type BenchGroup, type BenchRow, type BenchRun, verdictOf} from './bench-record.ts';
+import {describeStages} from './bench-stages.ts';
+import {benchLine, benchTable, describeRun} from './bench-table.ts';
+import {type BenchWorld, makeWorld, versionsIn} from './bench-world.ts';
 
 /*
- * `npm run bench [-- runs]`: whole commands as processes, each as a ratio to a floor measured in the same run. Times
- * depend on the machine and are never tests; the ratios tell whether a change made something slower.
+ * `npm run bench [-- runs]`: whole commands and single parts, each as a ratio to a floor measured beside it. Times depend
+ * on the machine and are never tests; the ratios tell whether a change made something slower.
  */
 
+const groups: Readonly<Record<BenchGroup, (world: BenchWorld) => Promise<readonly BenchRow[]>>> = {
+  floors: benchFloors,
+  'start-up': benchStartUp,
+  check: benchCheck,
+  build: benchBuild,
+  reprint: benchReprint,
+  thousand: benchThousand,
+  preview: benchPreview,
+  citations: benchCitations,
+  knitting: benchKnitting,
+  growth: benchGrowth,
+};
+
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const program = fileURLToPath(new URL('../cli.js', import.meta.url));
-const runs = Number(process.argv[2] ?? 7);
+const program = fileURLToPath(new URL('../program/swatchleaf.js', import.meta.url));
+const history = path.join(root, 'tests/bench/history.json');
+const say = (line: string) => console.error(line);
 
-const found = requireBrowser({flag: null, setting: null, binderFolder: null}, thisMachine());
-const version = await withBrowser(found, async (browser) => browser.version);
-console.log(
-  `${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}, ${version}, medians of ${runs}\n`,
-);
+try {
+  await main(readBenchArguments(process.argv.slice(2)));
+} catch (error) {
+  // Commander has said what it did not understand.
+  if (!(error instanceof CommanderError)) throw error;
+  process.exitCode = error.exitCode;
+}
 
-const node = ['-e', '0'];
-const barePrint = ['--input-type=module', '-e', bareScript(found.path)];
-run([program, 'build', root]);
+async function main(wishes: BenchWishes): Promise<void> {
+  const browser = requireBrowser({flag: null, setting: null, binderFolder: null}, thisMachine());
+  await inFolder(async (scratch) => {
+    const world = makeWorld({root, program, runs: wishes.runs, say}, browser, scratch);
+    if (wishes.stages) return console.log(await describeStages(world));
+    if (wishes.peers) return console.log(await describePeers(world, wishes.peersFrom));
+    await report(wishes, await measure(wishes, world, await versionsIn(root, browser)));
+  });
+}
 
-const rows = [
-  {what: 'start-up: --version', floor: 'node -e 0', args: [program, '--version'], floorArgs: node},
-  {what: 'check, cold', floor: 'node -e 0', args: [program, 'check', root], floorArgs: node},
-  {
-    what: 'build, cold',
-    floor: 'bare print of binder.html',
-    args: [program, 'build', root],
-    floorArgs: barePrint,
-  },
-  {
-    what: 'reprint S-06, cold',
-    floor: 'bare print of binder.html',
-    args: [program, 'reprint', 'S-06', root],
-    floorArgs: barePrint,
-  },
-];
-for (const {what, floor, args, floorArgs} of rows) {
-  const times: number[] = [];
-  const floors: number[] = [];
-  // One after the other in turn, so that a busy moment of the machine meets both.
-  for (let index = 0; index < runs; index++) {
-    floors.push(run(floorArgs));
-    times.push(run(args));
+async function measure(
+  {runs, groups: asked}: BenchWishes,
+  world: BenchWorld,
+  versions: BenchRun['versions'],
+): Promise<BenchRun> {
+  const before = loadavg()[0] ?? 0;
+  say(`Medians of ${runs}${runs < enoughRuns ? `: a quick look, ${enoughRuns} are enough` : ''}.`);
+  if (!asked.includes('growth'))
+    say('Growth to 1,600 items is left out; `--growth` measures it, in some twenty minutes.');
+  if (before >= 1)
+    say(`Other work is going on (${before.toFixed(1)} processes want a core): only the ratios count.`);
+  const rows: BenchRow[] = [];
+  for (const group of asked) {
+    // One that fails does not take the others with it.
+    const measured = await rowsOrFault({id: group, what: group, target: null}, () => groups[group](world));
+    for (const row of measured) say(benchLine(row));
+    rows.push(...measured);
   }
-  const [time, bare] = [median(times), median(floors)];
-  console.log(
-    `${what.padEnd(22)} ${time.toFixed(0).padStart(7)} ms = ${(time / bare).toFixed(2).padStart(6)} × ${floor} (${bare.toFixed(0)} ms)`,
-  );
+  return {
+    date: new Date().toISOString(),
+    commit: commit(),
+    machine: {
+      processor: cpus()[0]?.model ?? 'unknown processor',
+      cores: cpus().length,
+      memory: `${Math.round(totalmem() / 2 ** 30)} GiB`,
+      system: `${systemName()} ${release()}`,
+    },
+    versions,
+    runs,
+    load: {before, after: loadavg()[0] ?? 0},
+    rows,
+  };
 }
 
-const workspace = await openDiskWorkspace(root);
-const example = await load(workspace, (bytes) => readPhotoFacts(bytes, noCache));
-for (const line of benchKnitting(runs, example, '2026-09-28')) console.log(line);
-for (const line of await benchCitations(runs)) console.log(line);
-for (const line of benchGrowth(root, program)) console.log(line);
-
-function run(args: readonly string[]): number {
-  const start = performance.now();
-  spawnSync(process.execPath, args, {cwd: root, stdio: 'ignore'});
-  return performance.now() - start;
+async function report({json, table, keep}: BenchWishes, run: BenchRun): Promise<void> {
+  const text = `${JSON.stringify(run, null, 2)}\n`;
+  if (json === '-') process.stdout.write(text);
+  else if (json !== null) await writeFile(json, text);
+  if (table) process.stdout.write(benchTable(run));
+  if (keep) await keepRun(history, run);
+  const verdicts = run.rows.map(verdictOf);
+  const count = (verdict: string) => verdicts.filter((each) => each === verdict).length;
+  say(describeRun(run));
+  say(`${count('reached')} reached, ${count('missed')} missed, ${count('not measured')} not measured.`);
+  if (count('not measured') > 0) process.exitCode = 1;
 }
 
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-}
-
-/** The same page printed once by the bare browser library with the same options: what no program of ours can undercut. */
-function bareScript(executablePath: string): string {
-  const html = JSON.stringify(fileURLToPath(new URL('../../build/binder.html', import.meta.url)));
-  return `
-    import {readFile} from 'node:fs/promises';
-    import puppeteer from 'puppeteer-core';
-    const browser = await puppeteer.launch({
-      executablePath: ${JSON.stringify(executablePath)}, headless: ${found.isShell ? "'shell'" : 'true'}, pipe: true,
-      args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
-    });
-    const page = await browser.newPage();
-    await page.setContent(await readFile(${html}, 'utf8'));
-    await page.pdf({preferCSSPageSize: true, printBackground: true, outline: true, tagged: true, timeout: 0});
-    await browser.close();`;
+/** Short hash of what is checked out, `+` behind it when files differ; `unknown` outside a clone. */
+function commit(): string {
+  const git = (...args: string[]) =>
+    execFileSync('git', args, {cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore']}).trim();
+  try {
+    return `${git('rev-parse', '--short', 'HEAD')}${git('status', '--porcelain') === '' ? '' : '+'}`;
+  } catch {
+    return 'unknown';
+  }
 }

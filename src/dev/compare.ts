@@ -19,8 +19,8 @@ try {
   try {
     await symlink(path.join(root, 'node_modules'), path.join(old, 'node_modules'), 'junction');
     execFileSync('npm', ['run', '--silent', 'compile'], {cwd: old, stdio: 'inherit'});
-    const before = await build('before', path.join(old, '.compiled/cli.js'));
-    const after = await build('after', path.join(root, '.compiled/cli.js'));
+    const before = await build('before', await programOf(old));
+    const after = await build('after', await programOf(root));
     const same = [showDifference(before, after, 'facts.txt'), showDifference(before, after, 'binder.html')];
     if (same.every(Boolean)) console.log(`the binder is the same as at ${ref}`);
   } finally {
@@ -28,6 +28,14 @@ try {
   }
 } finally {
   await rm(folder, {recursive: true, force: true});
+}
+
+/** Path of the program of a checkout, as its own package says. */
+async function programOf(checkout: string): Promise<string> {
+  const {bin}: {bin: {swatchleaf: string}} = JSON.parse(
+    await readFile(path.join(checkout, 'package.json'), 'utf8'),
+  );
+  return path.join(checkout, bin.swatchleaf);
 }
 
 /** Builds the worked example in a folder of its own and writes the PDF's facts beside it, a line for each. */

@@ -1,3 +1,4 @@
+import {curlEdges} from './draw-curl.ts';
 import type {Fabric, Loop} from './draw-fabric.ts';
 import type {View} from './draw-loops.ts';
 import {drawGround, drawPiece, extentOf} from './draw-piece.ts';
@@ -16,6 +17,8 @@ export interface SwatchLook {
   readonly gape?: number;
   readonly upright?: number;
   readonly level?: number;
+  /** How many millimetres of each side edge curl; none in a piece that was pinned out. */
+  readonly curl?: number;
   /** More to draw above the fabric, such as buttons. */
   readonly above?: (view: View) => string;
 }
@@ -27,6 +30,7 @@ export function pictureOfSwatch(file: string, knit: () => Fabric, look: SwatchLo
     svg: () => {
       const fabric = knit();
       relax(fabric, {upright: look.upright ?? 0.7, level: look.level ?? 0.6});
+      curlEdges(fabric, look.curl ?? 0);
       const view = viewOf(fabric.rows);
       return sceneToSvg({
         ground: drawGround(fabric, view),

@@ -40,34 +40,12 @@ export const shapedSwatches: readonly Picture[] = [
     plainRows(fabric, 'WS', 9);
     return fabric;
   }),
-  pictureOfSwatch(
-    's09-leaf-lace.jpg',
-    () => {
-      const fabric = castOn({castOn: 41, colour: dyes['sea glass'], gauge: [27.8, 35.7]});
-      workRows(
-        fabric,
-        3,
-        'p5 6(yo k yo p5)',
-        'k5 6(p3 k5)',
-        'p5 6(k yo k yo k p5)',
-        'k5 6(p5 k5)',
-        'p5 6(ssk k k2tog p5)',
-        'k5 6(p3 k5)',
-        'p5 6(s2kp p5)',
-        'k5 6(p k5)',
-        'p2 yo k yo 6(p5 yo k yo) p2',
-        'k2 p3 6(k5 p3) k2',
-        'p2 k yo k yo k 6(p5 k yo k yo k) p2',
-        'k2 p5 6(k5 p5) k2',
-        'p2 ssk k k2tog 6(p5 ssk k k2tog) p2',
-        'k2 p3 6(k5 p3) k2',
-        'p2 s2kp 6(p5 s2kp) p2',
-        'k2 p 6(k5 p) k2',
-      );
-      return fabric;
-    },
-    {upright: 1.2, gape: 0.7},
-  ),
+  pictureOfSwatch('s09-before-blocking.jpg', () => leafLace([31, 38.2]), {
+    upright: 1.2,
+    gape: 0.3,
+    curl: 9,
+  }),
+  pictureOfSwatch('s09-leaf-lace.jpg', () => leafLace([27.8, 35.7]), {upright: 1.2, gape: 0.7}),
   pictureOfSwatch('s10-cables.jpg', () => {
     const fabric = castOn({castOn: 24, colour: dyes.oatmeal, gauge: [19.5, 27], purlWidth: 0.85});
     workRows(fabric, 7, 'k*', 'p*');
@@ -123,4 +101,30 @@ function plainRows(fabric: Fabric, first: 'RS' | 'WS', count: number): void {
     const right = (row % 2 === 0) === (first === 'RS');
     work(fabric, right ? 'RS' : 'WS', right ? 'k*' : 'p*');
   }
+}
+
+/** Leaf lace at a gauge of its own: unblocked it is tighter. */
+function leafLace(gauge: readonly [number, number]): Fabric {
+  const fabric = castOn({castOn: 41, colour: dyes['sea glass'], gauge});
+  workRows(
+    fabric,
+    3,
+    'p5 6(yo k yo p5)',
+    'k5 6(p3 k5)',
+    'p5 6(k yo k yo k p5)',
+    'k5 6(p5 k5)',
+    'p5 6(ssk k k2tog p5)',
+    'k5 6(p3 k5)',
+    'p5 6(s2kp p5)',
+    'k5 6(p k5)',
+    'p2 yo k yo 6(p5 yo k yo) p2',
+    'k2 p3 6(k5 p3) k2',
+    'p2 k yo k yo k 6(p5 k yo k yo k) p2',
+    'k2 p5 6(k5 p5) k2',
+    'p2 ssk k k2tog 6(p5 ssk k k2tog) p2',
+    'k2 p3 6(k5 p3) k2',
+    'p2 s2kp 6(p5 s2kp) p2',
+    'k2 p 6(k5 p) k2',
+  );
+  return fabric;
 }

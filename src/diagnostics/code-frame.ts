@@ -13,8 +13,13 @@ const longestLine = 96;
  * the file has no such line.
  */
 export function codeFrame(text: string, place: Place): string {
-  const line = lineAt(text, place.line);
-  if (line === null) return '';
+  return codeFrameIn(linesOf(text), place);
+}
+
+/** As `codeFrame`, for a text that is shown at many places and was taken apart once. */
+export function codeFrameIn(lines: readonly string[], place: Place): string {
+  const line = lines[place.line - 1];
+  if (line === undefined) return '';
   const start = place.column - 1;
   const end =
     place.endLine === place.line
@@ -33,10 +38,9 @@ export function codeFrame(text: string, place: Place): string {
   ].join('\n');
 }
 
-function lineAt(text: string, lineNumber: number): string | null {
-  // A byte order mark is not part of the first line that the author sees.
-  const line = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/, lineNumber)[lineNumber - 1];
-  return line ?? null;
+/** A byte order mark is not part of the first line that the author sees. */
+export function linesOf(text: string): readonly string[] {
+  return text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/);
 }
 
 function shown(part: string): string {

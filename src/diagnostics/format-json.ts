@@ -1,3 +1,4 @@
+import {visibleJson} from '../support/visible-json.ts';
 import {countFindings} from './count-findings.ts';
 import type {Finding} from './finding.ts';
 
@@ -22,5 +23,5 @@ export function formatJson(findings: readonly Finding[]): string {
           })),
         }),
   }));
-  return `${JSON.stringify({schemaVersion: 1, counts: countFindings(findings), findings: records}, null, 2)}\n`;
+  return visibleJson({schemaVersion: 1, counts: countFindings(findings), findings: records});
 }

@@ -1,3 +1,4 @@
+import {visibleJson} from '../support/visible-json.ts';
 import type {Finding, Place, Severity} from './finding.ts';
 
 export interface RuleDescription {
@@ -47,7 +48,7 @@ export function formatSarif(
       },
     ],
   };
-  return `${JSON.stringify(log, null, 2)}\n`;
+  return visibleJson(log);
 }
 
 function physicalLocation(file: string, place: Place) {

@@ -1,5 +1,5 @@
 import {visibleText} from '../support/visible-text.ts';
-import {codeFrame} from './code-frame.ts';
+import {codeFrameIn, linesOf} from './code-frame.ts';
 import {countFindings, describeCounts} from './count-findings.ts';
 import type {Finding, Severity} from './finding.ts';
 
@@ -25,19 +25,31 @@ export function formatText(
   textOf: (file: string) => string | null,
   palette: Palette = plainPalette,
 ): string {
-  const blocks = findings.map((finding) => formatFinding(finding, textOf, palette));
+  const known = new Map<string, readonly string[] | null>();
+  const linesIn = (file: string) => {
+    if (!known.has(file)) {
+      const text = textOf(file);
+      known.set(file, text === null ? null : linesOf(text));
+    }
+    return known.get(file) ?? null;
+  };
+  const blocks = findings.map((finding) => formatFinding(finding, linesIn, palette));
   return `${[...blocks, describeCounts(countFindings(findings))].join('\n\n')}\n`;
 }
 
-function formatFinding(finding: Finding, textOf: (file: string) => string | null, palette: Palette): string {
+function formatFinding(
+  finding: Finding,
+  linesIn: (file: string) => readonly string[] | null,
+  palette: Palette,
+): string {
   const place = `${visibleText(finding.file, {oneLine: true})}:${finding.place.line}:${finding.place.column}`;
   const label = palette.severity(finding.severity, finding.severity);
   const lines = [
     `${palette.strong(place)} ${label} ${palette.quiet(finding.rule)}`,
     `  ${sentence(finding.message)}`,
   ];
-  const text = textOf(finding.file);
-  const frame = text === null ? '' : codeFrame(text, finding.place);
+  const text = linesIn(finding.file);
+  const frame = text === null ? '' : codeFrameIn(text, finding.place);
   if (frame !== '') lines.push(palette.quiet(indent(frame)));
   lines.push(`  → ${sentence(finding.hint)}`);
   for (const related of finding.related ?? []) {

@@ -36,7 +36,7 @@ export function joinEdges(one: number, other: number): Result<JoinedEdges> {
     );
   }
   const meets = sharesOf(many, few);
-  const sizes = [...new Set(meets)].sort((a, b) => a - b);
+  const sizes = [...new Set(meets)];
   return success({
     fewer: one <= other ? 'one' : 'other',
     meets,

@@ -16,6 +16,7 @@ export interface NeedleSize extends NeedleSizeRow {
  * throws.
  */
 export function parseNeedleSize(text: string): Result<NeedleSize> {
+  if (text.replace(noteBehindComma, '').length > longest) return failure(tooLong(text));
   const parts = designationsIn(text.replace(noteBehindComma, ''));
   const readings = parts.map((part) => readNeedleDesignation(part));
   const [first] = readings;
@@ -31,6 +32,8 @@ export function parseNeedleSize(text: string): Result<NeedleSize> {
   return success({...first.value.row, text: text.trim()});
 }
 
+/** No size has so many letters, however many names it goes by. */
+const longest = 200;
 const noteBehindComma = /,(?!\d).*$/s;
 const separator = /\s+\/\s+|[()=]/g;
 
@@ -53,6 +56,14 @@ function differentSizes(first: NeedleDesignation, other: NeedleDesignation): Pro
     message: `${englishList(said)} are not the same needle`,
     hint: 'Measure the needle in a needle gauge and write the size in millimetres.',
     span: other.span,
+  };
+}
+
+function tooLong(text: string): Problem {
+  return {
+    message: `a needle size has at most ${longest} letters`,
+    hint: 'Write the size in millimetres, such as `4.5 mm`; a note goes behind a comma.',
+    span: {start: 0, end: text.length},
   };
 }
 

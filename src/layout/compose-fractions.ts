@@ -46,6 +46,14 @@ function inText(text: string, open: readonly string[]): string {
   });
 }
 
+/** Fractions as they are typed, `7 7/8`, for text that holds no element: a running head or the text on a tab. */
+export function spellFractions(text: string): string {
+  return text.replace(fraction, (_, digit: string, letter: string) => {
+    const spelled = parts[letter]?.replace('\u2044', '/');
+    return digit === '' ? `${spelled}` : `${digit} ${spelled}`;
+  });
+}
+
 /** Keeps the names of the elements that matter here and are open. */
 function follow(found: string, open: string[]): void {
   const name = /^<\/?([a-z]+)/.exec(found)?.[1] ?? '';

@@ -1,6 +1,6 @@
 import type {Finding} from '../diagnostics/finding.ts';
 import type {Binder} from '../model/binder.ts';
-import type {ComposedItem, ReferenceEntry} from '../model/composed.ts';
+import type {ComposedItem, ReferenceEntry, SafeHtml} from '../model/composed.ts';
 import type {ItemDifference} from '../model/difference.ts';
 import type {Measurement} from '../model/schema/item-fields.ts';
 import type {FontFile} from './font-files.ts';
@@ -27,6 +27,11 @@ export interface LayoutInput {
   /** Set while errors stand: every leaf is then marked as a draft. */
   readonly draft: {readonly errors: number} | null;
   readonly findings: readonly Finding[];
+  /**
+   * What stands at the head of sheets, by their label, in a draft for the candidate's own desk: there findings stand on
+   * the sheets, and every leaf is called a draft. Left out for everything else.
+   */
+  readonly notesAtHead?: ReadonlyMap<string, SafeHtml>;
   /**
    * The mean gauge of a measurement in words with its units, such as `19.7 sts and 27 rows over 10 cm`; null where
    * nothing was counted.

@@ -1,6 +1,6 @@
 import {type Paper, pageMargins} from './paper.ts';
 import type {EdgeMark} from './planned-sheet.ts';
-import {tabPlace} from './tab-place.ts';
+import {tabPlace, tabShape} from './tab-place.ts';
 
 /** What is drawn on a page behind its text. */
 export interface PageMarks {
@@ -40,11 +40,11 @@ function holeMark(x: number, y: number): string {
 function edgeShape(paper: Paper, edge: EdgeMark | null): string {
   if (edge === null) return '';
   const {x, y, width, height} = tabPlace(edge.place, paper);
-  const [top, bottom, outer] = [round(y + 1), round(y + height - 1), round(x + width)];
+  const {gap, bevel} = tabShape;
+  const [top, bottom, outer] = [round(y + gap), round(y + height - gap), round(x + width)];
   if (edge.drawn === 'thumb') {
     return `<path fill='#c9c2bd' stroke='none' d='M${round(outer - 1.4)} ${top}H${outer}V${bottom}H${round(outer - 1.4)}Z'/>`;
   }
-  const bevel = 2.5;
   return (
     `<path fill='#f1edea' stroke='#7a3326' stroke-width='.25' d='M${outer} ${top}L${round(x)} ${round(top + bevel)}` +
     `V${round(bottom - bevel)}L${outer} ${bottom}Z'/>`

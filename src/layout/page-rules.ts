@@ -1,13 +1,14 @@
 import type {BinderSettings} from '../model/schema/binder-settings.ts';
 import {plural} from '../support/plural.ts';
+import {spellFractions} from './compose-fractions.ts';
 import {cssString} from './css-string.ts';
 import type {LayoutInput} from './layout-input.ts';
 import {pageBackground} from './page-background.ts';
 import {type Paper, pageMargins, paperOf, textArea} from './paper.ts';
 import type {BoundPage, PlannedSheet} from './planned-sheet.ts';
 import type {PageCounts} from './printable.ts';
-import {shortenForHead} from './running-text.ts';
-import {tabPlace} from './tab-place.ts';
+import {candidateForFoot, shortenForHead} from './running-text.ts';
+import {tabPlace, tabShape} from './tab-place.ts';
 
 type Side = 'recto' | 'verso';
 
@@ -19,7 +20,7 @@ const placeholder = '\u2007';
  * and leaf numbers that count within the sheet.
  */
 export function pageRules(
-  {binder: {settings}, draft}: Pick<LayoutInput, 'binder' | 'draft'>,
+  {binder: {settings}, draft, notesAtHead}: Pick<LayoutInput, 'binder' | 'draft' | 'notesAtHead'>,
   sheets: readonly PlannedSheet[],
   counts: PageCounts,
 ): string {
@@ -40,7 +41,7 @@ export function pageRules(
     }
     const total = sheets.length === 1 ? 'counter(pages)' : totalOf(sheet, counts);
     const texts = {
-      head: headTexts(sheet, sheet.page, errorsOn(sheet, {draft})),
+      head: headTexts(sheet, sheet.page, notesAtHead ? 'draft' : errorMark(errorsOn(sheet, {draft}))),
       foot: footTexts(sheet, sheet.page, settings, `counter(${name}) " of " ${total}`),
     };
     rules.push(`@page ${name}{counter-increment:${name}}`);
@@ -86,10 +87,18 @@ interface MarginTexts {
   readonly foot: readonly [inner: string, outer: string];
 }
 
-function headTexts({title, label}: PlannedSheet, {hasHead}: BoundPage, errors: number): MarginTexts['head'] {
-  const mark = cssString(errors === 0 ? '' : draftMark(errors));
-  const short = shortenForHead(title, errors === 0 ? 'alone' : 'besideMark');
+function headTexts(
+  {title, label}: PlannedSheet,
+  {hasHead}: BoundPage,
+  markText: string,
+): MarginTexts['head'] {
+  const mark = cssString(markText);
+  const short = shortenForHead(title, markText === '' ? 'alone' : 'besideMark');
   return hasHead ? [cssString(short), mark, cssString(label)] : ['""', mark, '""'];
+}
+
+function errorMark(errors: number): string {
+  return errors === 0 ? '' : draftMark(errors);
 }
 
 /** The candidate's name is there so that a leaf that has come loose finds its way back. */
@@ -99,20 +108,23 @@ function footTexts(
   {candidate}: BinderSettings,
   number: string,
 ): MarginTexts['foot'] {
-  const name = cssString([candidate.name, candidate.number].filter(Boolean).join(' · '));
+  const name = cssString(candidateForFoot(candidate.name, candidate.number));
   if (!isNumbered) return [name, '""'];
   return [name, blank ? cssString(`${label} · back`) : `${cssString(`${label} · `)} ${number}`];
 }
 
-/** The outer side carries what a leafing thumb looks for: the id above, the leaf number below. */
+/**
+ * The outer side carries what a leafing thumb looks for: the id above, the leaf number below. They stay on one line. The
+ * head has a box in its middle only for a mark: even an empty one takes room from the others.
+ */
 function marginBoxes(side: Side, {head, foot}: MarginTexts): string {
   const [inner, outer] = side === 'recto' ? ['left', 'right'] : ['right', 'left'];
   return (
-    `@top-${inner}{content:${head[0]};text-align:${inner};font-weight:400}` +
-    `@top-center{content:${head[1]}}` +
-    `@top-${outer}{content:${head[2]};text-align:${outer};font-weight:600}` +
-    `@bottom-${inner}{content:${foot[0]};text-align:${inner};font-weight:400}` +
-    `@bottom-${outer}{content:${foot[1]};text-align:${outer};font-weight:600}`
+    `@top-${inner}{content:${head[0]};text-align:${inner};font-weight:400;white-space:normal}` +
+    `@top-center{content:${head[1] === '""' ? 'none' : head[1]};white-space:nowrap}` +
+    `@top-${outer}{content:${head[2]};text-align:${outer};font-weight:600;white-space:nowrap}` +
+    `@bottom-${inner}{content:${foot[0]};text-align:${inner};font-weight:400;white-space:normal}` +
+    `@bottom-${outer}{content:${foot[1]};text-align:${outer};font-weight:600;white-space:nowrap}`
   );
 }
 
@@ -122,8 +134,10 @@ function edge({edge: mark}: BoundPage, paper: Paper, side: Side): string {
   const background = `background:${pageBackground(paper, {side, edge: mark})};`;
   if (mark.drawn === 'thumb') return background;
   const {x, y, width, height} = tabPlace(mark.place, paper);
+  const {bevel} = tabShape;
   return (
-    `${background}@right-top{content:${cssString(mark.text)};margin-top:calc(${y}mm - ${pageMargins.top}px);` +
-    `height:${height}mm;margin-left:calc(${pageMargins.outer}px - ${paper.width - x}mm);width:${width}mm}`
+    `${background}@right-top{content:${cssString(spellFractions(mark.text))};` +
+    `margin-top:calc(${y + bevel}mm - ${pageMargins.top}px);height:${height - 2 * bevel}mm;` +
+    `margin-left:calc(${pageMargins.outer}px - ${paper.width - x}mm);width:${width}mm}`
   );
 }

@@ -28,7 +28,7 @@ export function renderSheets(
       label: sheet.label,
       title: sheet.title,
       blank: sheet.blank,
-      isDraft: errorsOn(sheet, input) > 0,
+      isDraft: input.notesAtHead !== undefined || errorsOn(sheet, input) > 0,
     })),
   };
 }
@@ -46,12 +46,12 @@ export function sheetParts(
       anchor,
       label: blank ? `${label} back` : label,
       layout,
-      content: engine.render(`sheets/${layout}.hbs`, view),
+      content: `${blank ? '' : (input.notesAtHead?.get(label) ?? '')}${engine.render(`sheets/${layout}.hbs`, view)}`,
     })),
   });
   return {
     title,
-    styles: [...styles, ...themeStyles(input, sheets)],
+    styles: [...styles, ...themeStyles(input, sheets), ...draftStyles(input)],
     pageRules: pageRules(input, sheets, counts),
     body,
   };
@@ -62,4 +62,11 @@ function themeStyles({binder}: LayoutInput, sheets: readonly PlannedSheet[]): re
   const {theme} = binder.settings;
   const isCutOut = sheets.some(({page}) => page === 'cutting sheet');
   return theme === 'usual' || isCutOut ? [] : [`themes/${theme}.css`];
+}
+
+/** Notes need a look only where there are any: other documents stay as they are to the byte. */
+function draftStyles({binder, notesAtHead}: LayoutInput): readonly string[] {
+  const {theme} = binder.settings;
+  if (notesAtHead === undefined) return [];
+  return ['styles/draft.css', ...(theme === 'usual' ? [] : [`themes/${theme}-draft.css`])];
 }

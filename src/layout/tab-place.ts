@@ -20,6 +20,9 @@ const depth = 11;
 /** Fewer tabs than this are no longer than a fifth of the edge. */
 const fewestPlaces = 5;
 
+/** What a tab's drawing leaves free to the next one, and how far its ends slope; its text stands clear of the slopes. */
+export const tabShape = {gap: 1, bevel: 2.5} as const;
+
 /** Where tab k of n stands at the outer edge of a right-hand page, printable rim left free. */
 export function tabPlace({number, of}: TabNumber, paper: Paper): Rectangle {
   const height = (paper.height - 2 * fromTop) / Math.max(of, fewestPlaces);

@@ -19,6 +19,7 @@ export function composeBody(
     citations: lookups.citations.map(readFragment),
     slots: createSlots(),
     marksLines: lookups.marksLines ?? false,
+    notes: lookups.notes ?? [],
     idPrefix: `${item.id}-`,
     report: (node, fault) => findings.push(readingFinding(item.file, {...fault, place: nodePlace(node)})),
   });

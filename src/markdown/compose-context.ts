@@ -1,5 +1,6 @@
 import type {ElementContent} from 'hast';
 import type {Nodes} from 'mdast';
+import type {Finding} from '../diagnostics/finding.ts';
 import type {ComposedPhoto} from '../model/composed.ts';
 import type {ComputedTable, TableLookup} from '../model/computed-table.ts';
 import type {ReadingFault} from '../model/reading-rules.ts';
@@ -29,6 +30,8 @@ export interface BodyLookups {
   readonly photo: (file: string) => ComposedPhoto | null;
   /** Whether each block notes the line it was written on; left out, it does not. */
   readonly marksLines?: boolean;
+  /** Findings that are printed beside their blocks, in the order in which they stand beside one; left out, none are. */
+  readonly notes?: readonly Finding[];
 }
 
 export interface ComposeContext {
@@ -38,6 +41,8 @@ export interface ComposeContext {
   readonly slots: Slots;
   /** Whether each block notes the line it was written on, for a preview. */
   readonly marksLines: boolean;
+  /** Findings that are printed beside their blocks. */
+  readonly notes: readonly Finding[];
   /** Begins the ids of footnotes, so that those of two items differ. */
   readonly idPrefix: string;
   report(node: Nodes, fault: Omit<ReadingFault, 'place'>): void;

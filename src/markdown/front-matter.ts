@@ -71,7 +71,7 @@ export function splitFrontMatter(text: string): FrontMatter {
       },
     };
   }
-  return {yaml: fields.replace(/^[ \t]*\r?\n/, '').replace(/\r$/, ''), bodyStart, problem: null};
+  return {yaml: fields.replace(/^[^\n]*\n/, '').replace(/\r$/, ''), bodyStart, problem: null};
 }
 
 /** gray-matter only splits: whatever it would read, run or write is refused here. It also runs JavaScript when no engine is given. */

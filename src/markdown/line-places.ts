@@ -8,8 +8,10 @@ import type {Place} from '../diagnostics/finding.ts';
 export function linePlaces(block: Code, lines: readonly string[]): readonly Place[] {
   const firstLine = (block.position?.start.line ?? 0) + 1;
   return block.value.split('\n').map((text, index) => {
-    const line = firstLine + index;
-    const written = lines[line - 1] ?? '';
+    // A block that is opened in the last line and not closed has an empty text and no line of its own.
+    const line = Math.min(firstLine + index, lines.length);
+    // CommonMark puts U+FFFD in the place of U+0000.
+    const written = (lines[line - 1] ?? '').replaceAll('\u0000', '\ufffd');
     // Where a tab was part of the indentation, the text begins with spaces that the file does not have.
     const shown = written.endsWith(text) ? text : text.trimStart();
     return {

@@ -15,7 +15,7 @@ import {unknownDirective} from './unknown-directive.ts';
  */
 export function parseItem(file: string, text: string, knownDirectives?: readonly string[]): ParsedItem {
   // Lines and columns stay true: only the ends of lines become shorter.
-  const content = text.replace(/^\uFEFF/, '').replaceAll('\r\n', '\n');
+  const content = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const finding = (fault: ReadingFault): Finding => readingFinding(file, fault);
   const {yaml: fields, bodyStart, problem} = splitFrontMatter(content);
   const yaml = readYaml(fields, 2);
@@ -25,7 +25,9 @@ export function parseItem(file: string, text: string, knownDirectives?: readonly
   ];
 
   // The fields become blank, so that every offset, line and column counts in the whole file.
-  const markdown = content.slice(0, bodyStart).replace(/[^\r\n]/g, ' ') + content.slice(bodyStart);
+  // So does a second byte order mark, which the parser would leave out.
+  const blank = content.slice(0, bodyStart).replace(/[^\n]/g, ' ');
+  const markdown = blank + content.slice(bodyStart).replace(/^\uFEFF/, ' ');
   const sizeFault = faultOfSize(markdown);
   const tree: Root = sizeFault
     ? {type: 'root', children: []}

@@ -10,6 +10,7 @@ import {allowedBody, allowedFragment, allowedInline} from './allowed-html.ts';
 import type {ComposeContext} from './compose-context.ts';
 import {rehypeFilledSlots} from './plugins/rehype-filled-slots.ts';
 import {rehypeLineMarks} from './plugins/rehype-line-marks.ts';
+import {rehypeNotesBeside} from './plugins/rehype-notes-beside.ts';
 import {rehypeWebLinks} from './plugins/rehype-web-links.ts';
 import {remarkCitation} from './plugins/remark-citation.ts';
 import {remarkCited} from './plugins/remark-cited.ts';
@@ -47,8 +48,9 @@ export function bodyComposer(context: ComposeContext) {
     .use(remarkWrittenAddresses) // After links, which turn references into links.
     .use(remarkRehype, {clobberPrefix: context.idPrefix, ...footnotes}) // HTML in the text is dropped here.
     .use(rehypeSanitize, allowedBody) // After everything that the author can influence.
-    .use(rehypeLineMarks, context) // After sanitising, which would take the marks for the author's.
     .use(rehypeFilledSlots, context.slots) // After sanitising: it would take our tables, drawings and pictures out.
+    .use(rehypeLineMarks, context) // After the slots: rows and tables are blocks too.
+    .use(rehypeNotesBeside, context) // Last of all: a note stands beside a whole block.
     .use(rehypeStringify)
     .freeze();
 }

@@ -1,5 +1,5 @@
 import type {ElementContent} from 'hast';
-import type {SlotNode} from 'mdast';
+import type {Nodes, SlotNode} from 'mdast';
 
 declare module 'mdast' {
   /** A place kept free while the author's part of the tree is sanitised; filled afterwards with content of our own. */
@@ -20,8 +20,8 @@ declare module 'mdast' {
 }
 
 export interface Slots {
-  /** Keeps content of ours and gives the node that stands for it. */
-  keep(content: readonly ElementContent[]): SlotNode;
+  /** Keeps content of ours and gives the node that stands for it; a block's content is said to stand where `block` did. */
+  keep(content: readonly ElementContent[], block?: Pick<Nodes, 'position'>): SlotNode;
   contentOf(name: unknown): readonly ElementContent[];
 }
 
@@ -29,9 +29,10 @@ export interface Slots {
 export function createSlots(): Slots {
   const kept: (readonly ElementContent[])[] = [];
   return {
-    keep(content) {
+    keep(content, block) {
       kept.push(content);
-      return {type: 'slot', data: {hName: 'slot', hProperties: {name: String(kept.length - 1)}}};
+      const name = String(kept.length - 1);
+      return {type: 'slot', data: {hName: 'slot', hProperties: {name}}, position: block?.position};
     },
     contentOf: (name) => kept[Number(name)] ?? [],
   };

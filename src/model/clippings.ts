@@ -19,8 +19,9 @@ export interface Clipping {
 const date = String.raw`\d{4}-\d{2}-\d{2}`;
 const id = '[A-Z]{1,4}-[0-9]{1,3}';
 const beginsLikeOne = new RegExp(String.raw`^[-*+][ \t]+${date}\b`);
-const source = String.raw`[ \t]+\[(?<source>[^\]]*@[^\]]*)\]`;
-const noSource = String.raw`(?=[ \t]|$)(?![ \t]+\[[^\]]*@)`;
+// Up to the first `@` and then up to the bracket: a line full of signs is gone over once.
+const source = String.raw`[ \t]+\[(?<source>[^\]@]*@[^\]]*)\]`;
+const noSource = String.raw`(?=[ \t]|$)(?![ \t]+\[[^\]@]*@)`;
 const linePattern = new RegExp(
   String.raw`^(?<mark>[-*+][ \t]+)(?<on>${date})[ \t]+(?<ids>${id}(?:(?:[ \t]*,[ \t]*|[ \t]+)${id})*)(?:${source}|${noSource})(?<words>.*)$`,
 );
@@ -35,23 +36,31 @@ export function readClippings(text: string): {
   readonly faults: readonly ReadingFault[];
 } {
   const clippings: Clipping[] = [];
+  /** The lines with which each of them goes on. */
+  const more: string[][] = [];
   const faults: ReadingFault[] = [];
   let isOpen = false;
   for (const [index, line] of text
     .replace(/^\uFEFF/, '')
     .split(/\r\n|\n|\r/)
     .entries()) {
-    const last = clippings.at(-1);
-    if (isOpen && last && /^[ \t]+\S/.test(line)) {
-      clippings.splice(-1, 1, {...last, words: `${last.words} ${line.trim()}`.trim()});
+    if (isOpen && /^[ \t]+\S/.test(line)) {
+      more.at(-1)?.push(line.trim());
       continue;
     }
     const found = beginsLikeOne.test(line) ? readLine(line, index + 1) : nothing;
     isOpen = found.clipping !== null;
-    if (found.clipping !== null) clippings.push(found.clipping);
+    if (found.clipping !== null) {
+      clippings.push(found.clipping);
+      more.push([]);
+    }
     faults.push(...found.faults);
   }
-  return {clippings, faults};
+  const whole = clippings.map((clipping, index) => {
+    const words = [clipping.words, ...(more[index] ?? [])].join(' ').trim();
+    return {...clipping, words};
+  });
+  return {clippings: whole, faults};
 }
 
 interface ReadLine {

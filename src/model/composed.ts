@@ -12,6 +12,19 @@ export interface ComposedPhoto {
   readonly heightMillimetres: number;
 }
 
+/** A bar below a picture: its length on paper, and in words what it measures on the knitting. */
+export interface ScaleBar {
+  readonly millimetres: number;
+  readonly words: string;
+}
+
+/** A picture of the front matter, which is known better than one in the text. */
+export interface ListedPhoto extends ComposedPhoto {
+  readonly taken: 'before blocking' | 'after blocking' | null;
+  /** Null where it is not said how much the picture shows. */
+  readonly scaleBar: ScaleBar | null;
+}
+
 /** An item with everything computed that its pages show. */
 export interface ComposedItem {
   readonly item: Item;
@@ -27,7 +40,8 @@ export interface ComposedItem {
   readonly size: SafeHtml | null;
   /** The table of attempts with their trend, for the appendix; null when none was recorded. */
   readonly attempts: SafeHtml | null;
-  readonly photos: readonly ComposedPhoto[];
+  /** As they stand: each alone, or one taken before blocking beside one taken after. */
+  readonly photos: readonly (readonly ListedPhoto[])[];
   /** The notes of the note style, note 1 first; empty in other styles. */
   readonly notes: readonly SafeHtml[];
   /** The sources this item cites, as a list; null when it cites none. */

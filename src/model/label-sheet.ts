@@ -1,4 +1,4 @@
-import type {z} from 'zod';
+import type * as z from 'zod';
 import {paperSizes} from './paper-sizes.ts';
 import type {labelSheetNames} from './print-choices.ts';
 import type {labelSheetSchema} from './schema/cut-out-settings.ts';

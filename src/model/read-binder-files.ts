@@ -1,4 +1,4 @@
-import type {z} from 'zod';
+import type * as z from 'zod';
 import {type Finding, fileStart} from '../diagnostics/finding.ts';
 import {nearestName} from '../support/nearest-name.ts';
 import type {YamlDocument} from '../yaml/read-yaml.ts';

@@ -1,3 +1,4 @@
+import {asWritten} from '../diagnostics/as-written.ts';
 import type {Finding, Place, Severity} from '../diagnostics/finding.ts';
 
 /** What reading and composing may find without any rule. Ids are permanent, like those of the rules. */
@@ -171,5 +172,6 @@ export interface ReadingFault {
 
 export function readingFinding(file: string, fault: ReadingFault): Finding {
   const {rule, related, ...rest} = fault;
-  return {rule, severity: severityOf.get(rule) ?? 'error', file, ...rest, ...(related ? {related} : {})};
+  const severity = severityOf.get(rule) ?? 'error';
+  return asWritten({rule, severity, file, ...rest, ...(related ? {related} : {})});
 }

@@ -1,7 +1,8 @@
-import {createHash, randomBytes} from 'node:crypto';
+import {createHash} from 'node:crypto';
 import {mkdir, readFile, rename, rm, writeFile} from 'node:fs/promises';
 import {join} from 'node:path';
-import sharp from 'sharp';
+import {newAsideName, sweepLeftovers} from '../io/aside-file.ts';
+import {decoderVersion} from './picture-decoder.ts';
 
 /** Keeps what was worked out from a picture's bytes. It only saves time: with or without it every result is the same. */
 export interface PhotoCache {
@@ -16,15 +17,16 @@ const digestLength = 32;
 
 /**
  * A cache in `folder`, which is made when first needed and may be deleted at any time. A folder that cannot be written
- * is no trouble, and an entry that was cut short or altered is made anew: each carries its own digest.
+ * is no trouble, and an entry that was cut short or altered is made anew: each carries its own digest. Before the first
+ * entry is written, what killed runs left half-written is removed.
  */
 export function openPhotoCache(folder: string): PhotoCache {
+  // A newer decoder may encode the same picture otherwise.
+  const decoder = decoderVersion();
+  let isSwept = false;
   return {
     async keep(picture, recipe, make) {
-      // The decoder's version is part of the key: a newer one may encode the same picture otherwise.
-      const key = digest(
-        Buffer.concat([digest(picture), Buffer.from(`${recipe} ${JSON.stringify(sharp.versions)}`)]),
-      );
+      const key = digest(Buffer.concat([digest(picture), Buffer.from(`${recipe} ${decoder}`)]));
       const path = join(folder, key.toString('hex'));
       const entry = await readFile(path).catch(() => null);
       if (entry !== null) {
@@ -32,6 +34,8 @@ export function openPhotoCache(folder: string): PhotoCache {
         if (digest(kept).equals(entry.subarray(0, digestLength))) return kept;
       }
       const made = await make();
+      if (!isSwept) await sweepLeftovers(folder, Date.now());
+      isSwept = true;
       await store(folder, path, Buffer.concat([digest(made), made]));
       return made;
     },
@@ -43,7 +47,7 @@ function digest(bytes: Uint8Array): Buffer {
 }
 
 async function store(folder: string, path: string, entry: Buffer): Promise<void> {
-  const aside = `${path}.${randomBytes(6).toString('hex')}.tmp`;
+  const aside = join(folder, newAsideName());
   try {
     await mkdir(folder, {recursive: true});
     await writeFile(aside, entry, {flag: 'wx'});

@@ -1,6 +1,6 @@
-import sharp from 'sharp';
 import type {PhotoCache} from './photo-cache.ts';
 import {type PhotoFormat, photoFormat} from './photo-format.ts';
+import {loadDecoder} from './picture-decoder.ts';
 
 /** What the decoder found, or why it could not. Pixels are counted after turning the picture upright. */
 export type ReadPhotoFacts =
@@ -34,6 +34,7 @@ export async function readPhotoFacts(picture: Uint8Array, cache: PhotoCache): Pr
 }
 
 async function decode(picture: Uint8Array, format: PhotoFormat): Promise<ReadPhotoFacts> {
+  const sharp = await loadDecoder();
   try {
     const {autoOrient} = await sharp(picture, {limitInputPixels: false}).metadata();
     if (autoOrient.width * autoOrient.height > mostPixels) return {ok: false, reason: 'too large'};

@@ -1,5 +1,5 @@
-import sharp from 'sharp';
 import type {PhotoCache} from './photo-cache.ts';
+import {loadDecoder} from './picture-decoder.ts';
 import {mostPixels} from './read-photo-facts.ts';
 
 /** Dots per inch of a good print on paper: common practice, no source. */
@@ -19,12 +19,13 @@ export async function scalePhoto(
   cache: PhotoCache,
 ): Promise<Uint8Array> {
   const width = Math.ceil((printedWidth / millimetresPerInch) * dotsPerInch);
-  return cache.keep(picture, `jpeg ${width} ${quality}`, () =>
-    sharp(picture, {limitInputPixels: mostPixels, autoOrient: true})
+  return cache.keep(picture, `jpeg ${width} ${quality}`, async () => {
+    const sharp = await loadDecoder();
+    return sharp(picture, {limitInputPixels: mostPixels, autoOrient: true})
       .resize({width, withoutEnlargement: true})
       .flatten({background: '#fff'})
       .toColourspace('srgb')
       .jpeg({quality})
-      .toBuffer(),
-  );
+      .toBuffer();
+  });
 }

@@ -1,4 +1,4 @@
-import {execFile} from 'node:child_process';
+import {type ChildProcess, execFile} from 'node:child_process';
 import {once} from 'node:events';
 import type {Browser, Page, Protocol} from 'puppeteer-core';
 import {OperationalError} from '../support/operational-error.ts';
@@ -36,20 +36,41 @@ export async function withBrowser<T>(
   found: FoundBrowser,
   run: (browser: PrintBrowser) => Promise<T>,
 ): Promise<T> {
-  const profile = await makeProfileFolder();
+  const started = startBrowser(found);
   try {
-    const browser = await launch(found, profile.path);
-    try {
-      return await run({
-        version: await browser.version(),
-        withPage: (use, deadline) => withPage(browser, use, deadline),
-      });
-    } finally {
-      await close(browser);
-    }
+    return await run(await started.ready);
   } finally {
-    await profile.remove();
+    await started.end();
   }
+}
+
+/** A browser on its way. Whoever started it ends it. */
+export interface StartedBrowser {
+  /** Rejects with `OperationalError` when it does not start; that nobody waits for it is no fault. */
+  readonly ready: Promise<PrintBrowser>;
+  /** Waits until neither a process nor the profile folder is left. */
+  end(): Promise<void>;
+}
+
+/** Starts the browser and does not wait for it: it takes its time beside whatever else there is to do. */
+export function startBrowser(found: FoundBrowser): StartedBrowser {
+  const profile = makeProfileFolder();
+  const browser = profile.then(({path}) => launch(found, path));
+  const ready = browser.then(async (launched): Promise<PrintBrowser> => {
+    const version = await launched.version();
+    return {version, withPage: (use, deadline) => withPage(launched, use, deadline)};
+  });
+  ready.catch(() => {});
+  return {
+    ready,
+    async end() {
+      try {
+        await browser.then(close, () => {});
+      } finally {
+        await profile.then(({remove}) => remove());
+      }
+    },
+  };
 }
 
 async function launch(found: FoundBrowser, userDataDir: string): Promise<Browser> {
@@ -57,7 +78,7 @@ async function launch(found: FoundBrowser, userDataDir: string): Promise<Browser
   const patience = new AbortController();
   const timer = setTimeout(() => patience.abort(), launchDeadline);
   try {
-    return await start({
+    const browser = await start({
       executablePath: found.path,
       headless: found.isShell ? 'shell' : true,
       // Through a pipe the browser ends when this program does, even when it is killed.
@@ -73,6 +94,12 @@ async function launch(found: FoundBrowser, userDataDir: string): Promise<Browser
       handleSIGTERM: false,
       handleSIGHUP: false,
     });
+    // Before its profile folder is removed: one that still runs would write into it again.
+    const child = browser.process();
+    const killNow = () => child && kill(child);
+    process.prependOnceListener('exit', killNow);
+    child?.once('exit', () => process.off('exit', killNow));
+    return browser;
   } catch (error) {
     const fault = await startFault(found, userDataDir);
     const browser = `the browser \`${found.path}\` (${found.origin})`;
@@ -184,11 +211,16 @@ async function close(browser: Browser): Promise<void> {
   const child = browser.process();
   if (child?.pid === undefined || child.exitCode !== null || child.signalCode !== null) return;
   const ended = once(child, 'exit');
+  kill(child);
+  await ended;
+}
+
+function kill({pid}: ChildProcess): void {
+  if (pid === undefined) return;
   try {
     // puppeteer makes the browser the leader of a group of its own, except on Windows.
-    process.kill(process.platform === 'win32' ? child.pid : -child.pid, 'SIGKILL');
+    process.kill(process.platform === 'win32' ? pid : -pid, 'SIGKILL');
   } catch {
     // It is ending already.
   }
-  await ended;
 }

@@ -3,7 +3,8 @@ import {OperationalError} from '../support/operational-error.ts';
 import type {PrintBrowser, PrintPage} from './browser.ts';
 import {findForeignFonts} from './find-foreign-fonts.ts';
 import {findMissing} from './in-page/find-missing.ts';
-import {findOverflow} from './in-page/find-overflow.ts';
+import {findOverflow, type Overflow} from './in-page/find-overflow.ts';
+import {fitMarginText} from './in-page/fit-margin-text.ts';
 import {linkAnchors} from './in-page/link-anchors.ts';
 import {type DeclaredFont, loadFonts} from './in-page/load-fonts.ts';
 import {shrinkToFit} from './in-page/shrink-to-fit.ts';
@@ -37,8 +38,8 @@ export async function printPdf(
   job: PrintJob,
   options: PrintOptions,
 ): Promise<PrintedDocument> {
-  // Generous for a slow computer: 300 pages with photos take a few seconds on an ordinary one.
-  const deadline = 60_000 + job.html.length / 500;
+  // Generous for a slow computer that is busy: 300 pages with photos take a few seconds on an ordinary one.
+  const deadline = 120_000 + job.html.length / 250;
   return browser.withPage((page) => print(page, job, options), deadline);
 }
 
@@ -75,8 +76,9 @@ async function printHere(
   const fonts = await page.evaluate(loadFonts);
   await page.evaluate(shrinkToFit);
   await page.evaluate(tightenToFit);
+  const inMargins = await page.evaluate(fitMarginText, anchors);
   await page.evaluate(linkAnchors, anchors);
-  const troubles = tagged ? await inspect(page, anchors, fonts) : [];
+  const troubles = tagged ? await inspect(page, anchors, fonts, inMargins) : [];
   const bytes = await page.pdf({
     preferCSSPageSize: true,
     printBackground: true,
@@ -104,6 +106,7 @@ async function inspect(
   page: PrintPage,
   anchors: readonly string[],
   fonts: readonly DeclaredFont[],
+  inMargins: readonly Overflow[],
 ): Promise<PrintTrouble[]> {
   const missing = await page.evaluate(findMissing, anchors);
   const overflow = await page.evaluate(findOverflow, anchors);
@@ -114,9 +117,9 @@ async function inspect(
         ({description}): PrintTrouble => ({kind: 'missing font', anchor: null, detail: `\`${description}\``}),
       ),
     ...missing.map(({kind, anchor, detail}): PrintTrouble => ({kind, anchor, detail: `\`${detail}\``})),
-    ...overflow.map(({anchor, text, direction, millimetres}): PrintTrouble => {
+    ...[...overflow, ...inMargins].map(({anchor, within, text, direction, millimetres}): PrintTrouble => {
       const size = millimetres === 0 ? 'a little' : `${millimetres} mm`;
-      return {kind: 'overflow', anchor, detail: `\`${text}\` is ${size} too ${direction}`};
+      return {kind: 'overflow', anchor, within, detail: `\`${text}\` is ${size} too ${direction}`};
     }),
   ];
 }

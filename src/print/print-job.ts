@@ -16,6 +16,8 @@ export interface PrintTrouble {
     | 'unsettled pages';
   /** The id of the sheet, when known. */
   readonly anchor: string | null;
+  /** The id of the innermost element around it that has one, when known: one tag of many on a sheet. */
+  readonly within?: string | null;
   /** What a knitter can look for on the page: its words in backticks, and by how much. */
   readonly detail: string;
 }

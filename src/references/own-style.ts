@@ -17,21 +17,33 @@ export function readOwnStyle(text: string): OwnStyle | string {
   const xml = text.replace(/^\uFEFF/, '').trim();
   if (xml.length > largest) return `it has more than ${largest} letters`;
   if (/<!DOCTYPE|<!ENTITY/i.test(xml)) return 'it has a document type, which no style needs';
-  const opening = /^(?:<\?xml[^>]*\?>)?(?:\s|<!--[\s\S]*?-->)*<style\b([^>]*)>/.exec(xml)?.[1];
+  const written = withoutComments(xml);
+  const opening = /^(?:<\?xml[^>]*\?>)?\s*<style\b([^>]*)>/.exec(written)?.[1];
   if (opening === undefined || !opening.includes('http://purl.org/net/xbiblio/csl'))
     return 'it is not a CSL style';
   if (!/<\/style>$/.test(xml)) return 'it does not end with `</style>`';
-  const withoutComments = xml.replace(/<!--[\s\S]*?-->/g, '');
-  if (/rel="independent-parent"/.test(withoutComments)) return 'it only names another style; take that one';
-  const citation = /<citation\b[\s\S]*?<\/citation>/.exec(withoutComments)?.[0];
-  if (citation === undefined) return 'it has no `<citation>`';
-  if (!/<bibliography\b/.test(withoutComments))
-    return 'it has no `<bibliography>`, which the reference lists need';
+  if (/rel="independent-parent"/.test(written)) return 'it only names another style; take that one';
+  const citationAt = written.search(/<citation\b/);
+  if (citationAt < 0 || !written.includes('</citation>', citationAt)) return 'it has no `<citation>`';
+  if (!/<bibliography\b/.test(written)) return 'it has no `<bibliography>`, which the reference lists need';
   const setsNotes = /\bclass="note"/.test(opening);
-  const setsNumbers = withoutComments.includes('variable="citation-number"');
+  const setsNumbers = written.includes('variable="citation-number"');
   return {
     xml,
     like: setsNotes ? 'note' : setsNumbers ? 'numeric' : 'author-date',
-    printsLocator: withoutComments.includes('variable="locator"'),
+    printsLocator: written.includes('variable="locator"'),
   };
+}
+
+/** Not by a pattern: over many comments one would look for their ends in every possible way. */
+function withoutComments(xml: string): string {
+  const parts: string[] = [];
+  let at = 0;
+  for (;;) {
+    const start = xml.indexOf('<!--', at);
+    const end = start < 0 ? -1 : xml.indexOf('-->', start + 4);
+    if (end < 0) return [...parts, xml.slice(at)].join('');
+    parts.push(xml.slice(at, start));
+    at = end + 3;
+  }
 }

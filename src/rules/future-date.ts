@@ -31,6 +31,11 @@ export const futureDate: Rule = {
       const message = `the answer was received on \`${received}\`, which is after today, \`${binder.today}\``;
       report({file, ...scalarAt(places, ['received'], received), message, hint});
     }
+    for (const {round, file, sent, places} of binder.sentRounds) {
+      if (sent <= binder.today) continue;
+      const message = `round \`${round}\` was sent on \`${sent}\`, which is after today, \`${binder.today}\``;
+      report({file, ...scalarAt(places, ['sent'], sent), message, hint});
+    }
     for (const [index, {leaf, done, on}] of binder.ledger.entries.entries()) {
       if (on <= binder.today) continue;
       const {file, places} = binder.ledger;

@@ -18,7 +18,6 @@ export const openAnswer: Rule = {
         report({
           file,
           place: places.value(['results', id, 'result']),
-          actual: 'open',
           message: `the result of \`${id}\` is still open`,
           hint: 'Write `passed` or `rework`, as their letter says.',
         });

@@ -1,3 +1,4 @@
+import {asWritten} from '../diagnostics/as-written.ts';
 import type {Finding} from '../diagnostics/finding.ts';
 import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {Binder} from '../model/binder.ts';
@@ -28,7 +29,7 @@ export function runRules(binder: Binder, rules: readonly Rule[]): readonly Findi
 
 function restamp(finding: Finding, setting: RuleSetting | undefined): readonly Finding[] {
   const severity = severityIn(setting) ?? finding.severity;
-  return severity === 'off' ? [] : [{...finding, severity}];
+  return severity === 'off' ? [] : [asWritten({...finding, severity})];
 }
 
 function severityIn(setting: RuleSetting | undefined) {

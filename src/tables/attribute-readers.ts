@@ -51,11 +51,11 @@ export function percent(text: string): Result<Fraction> {
 
 /** One count, or several with semicolons, commas or `and`: `20, 20.5 and 20 over 10 cm`; each takes the length behind it. */
 export function gaugeCounts(text: string): Result<readonly GaugeCount[]> {
-  const parts = text.split(/;|,\s+|\s+and\s+/);
+  const parts = text.replace(/\s+/g, ' ').split(/;|, | and /);
   const counts: GaugeCount[] = [];
   let over = '';
   for (const part of parts.toReversed()) {
-    const own = /\s(?:over|per|to)\s.*$|\/\s*\d*\s*\p{L}+\s*$/iu.exec(part)?.[0];
+    const own = /\s(?:over|per|to)\s.*$|\/ ?\d* ?\p{L}+ ?$/iu.exec(part)?.[0];
     over = own ?? over;
     const result = parseGaugeCount(own === undefined ? `${part}${over}` : part);
     if (!result.ok) return result;

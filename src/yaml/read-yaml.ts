@@ -35,7 +35,7 @@ const mostProblems = 200;
  */
 export function readYaml(text: string, firstLine = 1): YamlDocument {
   // Lines and columns stay true: only the ends of lines become shorter.
-  const content = text.replace(/^\uFEFF/, '').replaceAll('\r\n', '\n');
+  const content = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const lineCounter = new LineCounter();
   // Not left to the parser: it misses line ends after some faults.
   lineCounter.addNewLine(0);

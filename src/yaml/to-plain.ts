@@ -40,7 +40,7 @@ export function toPlain(contents: Node | null, source: string): PlainDocument {
       return none;
     }
     if (isScalar(node) || isMap(node) || isSeq(node)) refuseProperties(node);
-    if (isScalar(node)) return {value: node.value ?? null, node: scalarPlaces(node, key, source)};
+    if (isScalar(node)) return {value: plainScalar(node), node: scalarPlaces(node, key, source)};
     if (isMap(node)) return convertMap(node, key);
     if (!isSeq(node)) return none;
     const entries = node.items.map((item) => convert(isPair(item) ? item.value : item, null));
@@ -114,9 +114,15 @@ export function toPlain(contents: Node | null, source: string): PlainDocument {
   return {value, root: node, problems};
 }
 
+/** The text where a mark such as `!!binary`, which is reported, would make something else of it. */
+function plainScalar({value, source}: Scalar): unknown {
+  return typeof value === 'object' && value !== null ? (source ?? null) : (value ?? null);
+}
+
 function scalarPlaces(node: Scalar, key: Range | null, source: string): PlaceNode {
   const range = rangeOf(node);
-  const text = typeof node.value === 'string' ? node.value : (node.source ?? '');
+  // A number is a slice of the file only where it is written as it is counted, `1` and not `01`.
+  const text = String(plainScalar(node) ?? '');
   const candidates = [range, {start: range.start + 1, end: range.end - 1}];
   const slice = candidates.find(({start, end}) => source.slice(start, end) === text) ?? null;
   return {key, value: range.start === range.end ? null : range, slice, children: new Map(), isList: false};

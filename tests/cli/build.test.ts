@@ -158,6 +158,7 @@ describe('a signal', () => {
   test.each([
     ['SIGINT', 130],
     ['SIGTERM', 143],
+    ['SIGHUP', 129],
   ] as const)(
     '%s while printing: exit %i, nothing half-written, no profile folder left',
     async (signal, code) => {

@@ -45,7 +45,7 @@ beforeAll(async () => {
 
 test('the package holds what is needed, and nothing that only developers need', () => {
   for (const needed of [
-    '.compiled/cli.js',
+    '.compiled/program/swatchleaf.js',
     'layouts/document.hbs',
     'layouts/starter/syllabus.yaml',
     'content/binder.yaml',

@@ -19,11 +19,22 @@ test('the pages of each sheet, blank backs left out', () => {
   ]);
 });
 
+test('one page is the guess for a sheet that was not there', () => {
+  const counts = rememberedCounts(labelled('S-07 · 1 of 2', 'S-07 · 2 of 2'), [
+    sheet('S-07 cover'),
+    sheet('S-07'),
+  ]);
+  expect([...(counts ?? [])]).toEqual([
+    ['a-S-07 cover', 1],
+    ['a-S-07', 2],
+  ]);
+});
+
 test.each<[string, Uint8Array]>([
-  ['a sheet is new', labelled('Title · 1 of 1')],
+  ['it holds none of the sheets', labelled('Title · 1 of 1')],
   ['it is no PDF', Buffer.from('the last good one')],
   ['it is cut short', labelled('S-07 · 1 of 1').slice(0, -12)],
   ['it is empty', new Uint8Array()],
 ])('nothing is remembered when %s', (_, pdf) => {
-  expect(rememberedCounts(pdf, [sheet('Title'), sheet('S-07')])).toBeNull();
+  expect(rememberedCounts(pdf, [sheet('S-07'), sheet('Q-03')])).toBeNull();
 });

@@ -11,6 +11,7 @@ import {renderInserts} from '../../src/layout/render-inserts.ts';
 import {renderLetter} from '../../src/layout/render-letter.ts';
 import {renderPackingList} from '../../src/layout/render-packing-list.ts';
 import {renderReprint} from '../../src/layout/render-reprint.ts';
+import {envelopeDocuments, renderRoundEnvelope} from '../../src/layout/render-round-envelope.ts';
 import {renderTags} from '../../src/layout/render-tags.ts';
 import {layoutInput} from './layout-case.ts';
 
@@ -36,12 +37,16 @@ function hostileInput(): LayoutInput {
   const composed = {
     techniques: [{name: attack, note: attack}],
     photos: [
-      {
-        source: 'data:image/png;base64,AAAA',
-        description: attack,
-        widthMillimetres: 80,
-        heightMillimetres: 60,
-      },
+      [
+        {
+          source: 'data:image/png;base64,AAAA',
+          description: attack,
+          widthMillimetres: 80,
+          heightMillimetres: 60,
+          taken: null,
+          scaleBar: null,
+        },
+      ],
     ],
   };
   const kinds = ['swatch', 'pattern', 'project', 'question', 'report', 'review', 'letter'];
@@ -96,7 +101,7 @@ function hostileInput(): LayoutInput {
 }
 
 const input = hostileInput();
-const documents: readonly [string, Printable | null][] = [
+const documents: readonly (readonly [string, Printable | null])[] = [
   ['binder', renderBinder(input, null)],
   ['tags', renderTags(input)],
   ['inserts', renderInserts(input)],
@@ -104,6 +109,9 @@ const documents: readonly [string, Printable | null][] = [
   ['packing list', renderPackingList(input, null)],
   ['check report', renderCheckReport(input)],
   ['reprint', renderReprint(input, ['A-0', 'A-2', 'A-3'], null)],
+  ...envelopeDocuments.map(
+    (document) => [`round ${document}`, renderRoundEnvelope(input, document, input.binder.items, 1)] as const,
+  ),
 ];
 
 test.each(documents)('in the %s hostile text stays text wherever it stands', (_, printable) => {

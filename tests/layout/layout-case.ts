@@ -13,11 +13,12 @@ import {renderLeaves} from '../../src/layout/render-leaves.ts';
 import {renderLetter} from '../../src/layout/render-letter.ts';
 import {renderPackingList} from '../../src/layout/render-packing-list.ts';
 import {renderReprint} from '../../src/layout/render-reprint.ts';
+import {renderRoundEnvelope} from '../../src/layout/render-round-envelope.ts';
 import {renderSelfCheck} from '../../src/layout/render-self-check.ts';
 import {renderStatus} from '../../src/layout/render-status.ts';
 import {renderTags} from '../../src/layout/render-tags.ts';
 import type {Item, Requirement} from '../../src/model/binder.ts';
-import type {ComposedItem, ComposedPhoto, SafeHtml} from '../../src/model/composed.ts';
+import type {ComposedItem, ListedPhoto, SafeHtml} from '../../src/model/composed.ts';
 import {assessmentSchema} from '../../src/model/schema/assessment.ts';
 import {binderSettingsSchema} from '../../src/model/schema/binder-settings.ts';
 import {syllabusSchema} from '../../src/model/schema/syllabus.ts';
@@ -33,7 +34,12 @@ interface CaseFile {
     | 'letter'
     | 'packing-list'
     | 'check-report'
+    | 'status'
+    | 'self-check'
     | 'reprint'
+    | 'round-letter'
+    | 'round-packing-list'
+    | 'postal-label'
     | 'changed-slip';
   readonly settings?: object;
   readonly sections?: readonly object[];
@@ -51,8 +57,9 @@ interface CaseFile {
   readonly errors?: Readonly<Record<string, number>>;
   /** For the slip: leaf numbers. */
   readonly changes?: {readonly 'take-out': readonly string[]; readonly 'put-in': readonly string[]};
-  /** The ids of the items to print again. */
+  /** The ids of the items to print again, and the round in which they are. */
   readonly reprint?: readonly string[];
+  readonly round?: number;
   /** The anchors of the sheets whose HTML is compared; all when left out. */
   readonly show?: readonly string[];
   /** Whether the `@page` rules are compared too. */
@@ -80,7 +87,7 @@ interface CaseItem {
       readonly citations?: string;
       readonly note?: string;
     }[];
-    readonly photos?: readonly ComposedPhoto[];
+    readonly photos?: readonly (readonly ListedPhoto[])[];
     readonly notes?: readonly string[];
   };
 }
@@ -179,6 +186,10 @@ function render(file: CaseFile, input: LayoutInput): Printable {
     status: () => renderStatus(input),
     'self-check': () => renderSelfCheck(input),
     reprint: () => renderReprint(input, file.reprint ?? [], counts),
+    'round-letter': () => renderRoundEnvelope(input, 'letter', sentAgain(file, input), file.round ?? 1),
+    'round-packing-list': () =>
+      renderRoundEnvelope(input, 'packing list', sentAgain(file, input), file.round ?? 1),
+    'postal-label': () => renderRoundEnvelope(input, 'label', sentAgain(file, input), file.round ?? 1),
     'changed-slip': () =>
       renderChangedSlip(input, renderBinder(input, counts).sheets, {
         takeOut: file.changes?.['take-out'] ?? [],
@@ -188,6 +199,10 @@ function render(file: CaseFile, input: LayoutInput): Printable {
   }[file.document]();
   if (rendered === null) throw new Error(`the case has nothing to print as ${file.document}`);
   return rendered;
+}
+
+function sentAgain({reprint = []}: CaseFile, {composed}: LayoutInput): readonly Item[] {
+  return reprint.flatMap((id) => composed.get(id)?.item ?? []);
 }
 
 function sampleSyllabus(sections: readonly object[]) {

@@ -1,4 +1,7 @@
+import {readFileSync} from 'node:fs';
+import {join} from 'node:path';
 import {expect, test} from 'vitest';
+import {casesIn} from '../support/cases.ts';
 import {layoutFiles} from './layout-case.ts';
 
 const templates = [...layoutFiles].filter(([name]) => name.endsWith('.hbs'));
@@ -46,6 +49,17 @@ test.each(templates)(
     expect(text).not.toMatch(/\{\{#?\*/);
   },
 );
+
+test('every sheet has a case among the pages', () => {
+  const pages = casesIn('tests/layout/pages', 1).map(({expected}) =>
+    readFileSync(join(expected, 'page.html'), 'utf8'),
+  );
+  const shown = pages.flatMap((page) =>
+    Array.from(page.matchAll(/<section class="sheet ([\w-]+)"/g), ([, name]) => name),
+  );
+  const sheets = templates.flatMap(([name]) => /^sheets\/(.+)\.hbs$/.exec(name)?.[1] ?? []);
+  expect([...new Set(shown)].sort()).toEqual(sheets.sort());
+});
 
 test('every partial is used, and every one that is used exists', () => {
   const used = new Set(

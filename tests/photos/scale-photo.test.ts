@@ -127,6 +127,19 @@ describe('the cache', () => {
     expect(await readPhotoFacts(picture.subarray(0, 60), cache)).toEqual({ok: false, reason: 'unreadable'});
   });
 
+  test('what a killed run left half-written goes when the next one writes; what another run is writing stays', async () => {
+    // No process has this number: Linux and macOS count to 2^22 at most, Windows in steps of four.
+    const aside = (processId: number) => `.swatchleaf-${processId}-${'0'.repeat(24)}.tmp`;
+    const [left, written] = [aside(999_999_999), aside(process.pid)];
+    for (const name of [left, written]) writeFileSync(join(folder, name), 'half');
+    const cache = openPhotoCache(folder);
+    await cache.keep(Buffer.from('x'), 'r', async () => Buffer.from('made'));
+    const names = readdirSync(folder);
+    expect(names).not.toContain(left);
+    expect(names).toContain(written);
+    expect(names).toHaveLength(2);
+  });
+
   test('a folder that cannot be made is no trouble', async () => {
     writeFileSync(join(folder, 'file'), '');
     const cache = openPhotoCache(join(folder, 'file', 'photos'));

@@ -249,6 +249,7 @@ describe('text that is too long for its tag', () => {
       {
         kind: 'overflow',
         anchor: 'sheet-tags',
+        within: 'tag-of-S-01',
         detail: expect.stringMatching(/^`S-01 Lifted increase .*` is \d+ mm too tall$/),
       },
     ]);

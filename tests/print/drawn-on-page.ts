@@ -24,8 +24,12 @@ export interface DrawnText {
   readonly size: number;
 }
 
+/** What a picture covers, in millimetres from the page's top left. */
+export type DrawnImage = Omit<DrawnPath, 'colour' | 'isFilled'>;
+
 export interface DrawnPage {
   readonly paths: readonly DrawnPath[];
+  readonly images: readonly DrawnImage[];
   readonly texts: readonly DrawnText[];
 }
 
@@ -49,7 +53,7 @@ export async function drawnOnPages(bytes: Uint8Array): Promise<readonly DrawnPag
     const {fnArray, argsArray} = await page.getOperatorList();
     const {items} = await page.getTextContent();
     pages.push({
-      paths: drawnPaths(fnArray, argsArray, height),
+      ...drawnShapes(fnArray, argsArray, height),
       texts: items.flatMap((item) => {
         if (!('str' in item) || item.str.trim() === '') return [];
         const [a = 0, b = 0, , , x = 0, y = 0] = item.transform as number[];
@@ -70,12 +74,13 @@ export async function drawnOnPages(bytes: Uint8Array): Promise<readonly DrawnPag
   return pages;
 }
 
-function drawnPaths(
+function drawnShapes(
   operators: readonly number[],
   operands: readonly unknown[],
   pageHeight: number,
-): readonly DrawnPath[] {
+): Pick<DrawnPage, 'paths' | 'images'> {
   const paths: DrawnPath[] = [];
+  const images: DrawnImage[] = [];
   const saved: {matrix: Matrix; colour: string}[] = [];
   let state: {matrix: Matrix; colour: string} = {matrix: [1, 0, 0, 1, 0, 0], colour: '#000000'};
   operators.forEach((operator, index) => {
@@ -90,20 +95,33 @@ function drawnPaths(
       const [data] = given[1] as readonly [ArrayLike<number>];
       const parts = subpaths(Array.from(data));
       for (const points of isFilled ? [parts.flat()] : parts) {
-        const placed = points.map((point) => apply(state.matrix, point));
-        const [xs, ys] = [placed.map(([x]) => x), placed.map(([, y]) => pageHeight - y)];
-        paths.push({
-          colour: state.colour,
-          isFilled,
-          left: Math.min(...xs) * millimetresPerPoint,
-          top: Math.min(...ys) * millimetresPerPoint,
-          right: Math.max(...xs) * millimetresPerPoint,
-          bottom: Math.max(...ys) * millimetresPerPoint,
-        });
+        paths.push({colour: state.colour, isFilled, ...boxAround(points, state.matrix, pageHeight)});
       }
+    } else if (operator === OPS.paintImageXObject) {
+      // An image fills the unit square (ISO 32000-1, 8.9.5.1).
+      const corners = [
+        [0, 0],
+        [1, 1],
+      ] as const;
+      images.push(boxAround(corners, state.matrix, pageHeight));
     }
   });
-  return paths;
+  return {paths, images};
+}
+
+function boxAround(
+  points: readonly (readonly [number, number])[],
+  matrix: Matrix,
+  pageHeight: number,
+): DrawnImage {
+  const placed = points.map((point) => apply(matrix, point));
+  const [xs, ys] = [placed.map(([x]) => x), placed.map(([, y]) => pageHeight - y)];
+  return {
+    left: Math.min(...xs) * millimetresPerPoint,
+    top: Math.min(...ys) * millimetresPerPoint,
+    right: Math.max(...xs) * millimetresPerPoint,
+    bottom: Math.max(...ys) * millimetresPerPoint,
+  };
 }
 
 function subpaths(data: readonly number[]): readonly (readonly (readonly [number, number])[])[] {

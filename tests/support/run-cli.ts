@@ -6,7 +6,7 @@ import sharp from 'sharp';
 import {onTestFinished} from 'vitest';
 
 export const root = path.resolve(import.meta.dirname, '../..');
-export const program = path.join(root, '.compiled/cli.js');
+export const program = path.join(root, '.compiled/program/swatchleaf.js');
 
 export interface Ran {
   readonly code: number;

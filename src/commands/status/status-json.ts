@@ -5,6 +5,7 @@ import type {AttemptFacts} from '../../model/attempt-facts.ts';
 import type {BinderStatus, RequirementStatus} from '../../model/binder-status.ts';
 import type {ItemStatus} from '../../model/item-status.ts';
 import {eveningRule} from '../../model/missing.ts';
+import {visibleJson} from '../../support/visible-json.ts';
 
 /** `schemaVersion` grows when a field changes its meaning or goes away. */
 const schemaVersion = 1;
@@ -58,5 +59,5 @@ function over10cm(gauge: Fraction | null): number | null {
 }
 
 function document(content: object): string {
-  return `${JSON.stringify({schemaVersion, ...content}, null, 2)}\n`;
+  return visibleJson({schemaVersion, ...content});
 }

@@ -34,7 +34,7 @@ const fixed: ReadonlySet<string> = new Set(Object.values(marks));
 
 /** Sorts the lines of a `chart` block into header, key and grid. */
 export function chartLines(text: string, problems: Problem[]): ChartLines {
-  const key: KeyLine[] = [];
+  const key = new Map<string, KeyLine>();
   const header: string[] = [];
   const drawn: {readonly line: string; readonly start: number}[] = [];
   let start = 0;
@@ -46,15 +46,15 @@ export function chartLines(text: string, problems: Problem[]): ChartLines {
     else if (!isHeader && line.trim() !== '') drawn.push({line, start});
     start += line.length + 1;
   }
-  const symbols = new Set([...key.map(({symbol}) => symbol), ...fixed]);
+  const symbols = new Set([...key.keys(), ...fixed]);
   const lines = drawn.map(({line, start}) => readLine(line, start, symbols)).reverse();
-  return {header: header.join('\n'), key, lines};
+  return {header: header.join('\n'), key: [...key.values()], lines};
 }
 
 function addKey(
   [, indent = '', symbol = '', meaning = '']: RegExpExecArray,
   start: number,
-  key: KeyLine[],
+  key: Map<string, KeyLine>,
   problems: Problem[],
 ): void {
   const from = start + indent.length;
@@ -64,9 +64,10 @@ function addKey(
     complain(`\`${symbol}\` has a fixed meaning in a chart`, 'Take another sign for the stitch.');
   } else if (/^\d+$/.test(symbol)) {
     complain(`\`${symbol}\` reads as a row number`, 'Take a letter or another sign for the stitch.');
-  } else if (key.some((other) => other.symbol === symbol)) {
+  } else if (key.has(symbol)) {
     complain(`\`${symbol}\` stands twice in the key`, 'Give each line of the key a sign of its own.');
-  } else key.push({symbol, meaning, span: {start: from, end: from + symbol.length + 3 + meaning.length}});
+  } else
+    key.set(symbol, {symbol, meaning, span: {start: from, end: from + symbol.length + 3 + meaning.length}});
 }
 
 function readLine(line: string, start: number, symbols: ReadonlySet<string>): GridLine {

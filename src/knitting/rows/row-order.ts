@@ -22,18 +22,22 @@ export interface RowLoop {
 
 export type OrderedRow = RowTurn | RowLoop;
 
-/** More rows than any pattern numbers; a larger range is reported. */
-export const mostRows = 20_000;
+/** More rows than any pattern numbers; a larger number, or more of them in all, is reported. */
+const mostRows = 5_000;
+
+/** A label that runs ahead by more rows is a slip, and `all WS rows` is not asked for the rows between. */
+const widestGap = 1_000;
 
 /** The rows in the order in which they are worked, with the gaps in their numbers reported. */
 export function orderRows(pattern: WrittenPattern): {rows: OrderedRow[]; problems: Problem[]} {
   const problems: Problem[] = [];
   const rows: OrderedRow[] = [];
-  let section = new Section(pattern.header.isRound, problems);
+  const budget = {left: mostRows};
+  let section = new Section(pattern.header.isRound, problems, budget);
   for (const entry of pattern.entries) {
     if (entry.kind === 'row' && section.startsAnew(entry)) {
       for (const row of section.inOrder()) rows.push(row);
-      section = new Section(pattern.header.isRound, problems);
+      section = new Section(pattern.header.isRound, problems, budget);
     }
     if (entry.kind === 'row') section.addRow(entry);
     else section.addRepeat(entry);
@@ -56,11 +60,14 @@ class Section {
   private readonly fillers: WrittenRow[] = [];
   private readonly isRound: boolean;
   private readonly problems: Problem[];
+  /** How many more rows labels may number. */
+  private readonly budget: {left: number};
   private lastKey = 0;
 
-  constructor(isRound: boolean, problems: Problem[]) {
+  constructor(isRound: boolean, problems: Problem[], budget: {left: number}) {
     this.isRound = isRound;
     this.problems = problems;
+    this.budget = budget;
   }
 
   startsAnew({label}: WrittenRow): boolean {
@@ -178,12 +185,14 @@ class Section {
   private fillGaps(): void {
     const numbers = [...this.numbered.keys()];
     if (this.fillers.length === 0 || numbers.length === 0) return;
-    const first = numbers.reduce((a, b) => Math.min(a, b));
-    const last = numbers.reduce((a, b) => Math.max(a, b));
-    for (let number = first; number <= last + 1; number++) {
-      if (this.numbered.has(number)) continue;
-      const turn = this.fillerFor(number);
-      if (turn && (number <= last || turn.row.label.every !== 'row')) this.numbered.set(number, turn);
+    numbers.sort((a, b) => a - b);
+    for (const [index, before] of numbers.entries()) {
+      const next = numbers[index + 1];
+      if (next !== undefined && next - before > widestGap) continue;
+      for (let number = before + 1; number < (next ?? before + 2); number++) {
+        const turn = this.fillerFor(number);
+        if (turn && (next !== undefined || turn.row.label.every !== 'row')) this.numbered.set(number, turn);
+      }
     }
   }
 
@@ -205,15 +214,18 @@ class Section {
   private numbersOf(ranges: readonly NumberRange[], span: Span | null): number[] {
     const numbers: number[] = [];
     for (const {first, last} of ranges) {
-      const most = mostRows - numbers.length;
-      if (last - first >= most && span) {
+      const most = span ? this.budget.left : mostRows - numbers.length;
+      if ((first > mostRows || last - first >= most) && span) {
         this.problems.push({
           message: `the row numbers run to \`${last}\``,
           hint: `Number at most ${mostRows} rows in one pattern.`,
           span,
         });
       }
-      for (let number = first; number <= last && numbers.length < mostRows; number++) numbers.push(number);
+      if (first > mostRows) continue;
+      const end = Math.min(last, first + most - 1);
+      for (let number = first; number <= end; number++) numbers.push(number);
+      if (span) this.budget.left -= Math.max(0, end - first + 1);
     }
     return numbers;
   }

@@ -4,6 +4,9 @@ import {type ProvedRow, proveRows} from './prove-rows.ts';
 import type {WrittenPattern, WrittenRow} from './row-syntax.ts';
 import {faceFromRight} from './stitch.ts';
 
+/** More stitches than any row of hand knitting has; a slip of the pen may cast on a thousand million. */
+const mostCompared = 5_000;
+
 type Surface = 'knit' | 'purl' | null;
 
 /** One worked row from the right side, left to right: what is worked into each stitch below, and what stands there now. */
@@ -45,7 +48,7 @@ function isAt(proved: ProvedRow, {span}: WrittenRow): boolean {
 }
 
 function courseOf(row: ProvedRow): Course | null {
-  if (!row.isSound || row.unworked > 0) return null;
+  if (!row.isSound || row.unworked > 0 || Math.max(row.in, row.out) > mostCompared) return null;
   const into: Surface[] = [];
   const made: Surface[] = [];
   for (const operation of expandRow(row)) {

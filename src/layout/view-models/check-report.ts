@@ -1,11 +1,11 @@
 import {countFindings, describeCounts} from '../../diagnostics/count-findings.ts';
 import type {Finding} from '../../diagnostics/finding.ts';
 import {type Item, itemsById, type Section} from '../../model/binder.ts';
+import {type MessagePart, messageParts} from '../../support/message-parts.ts';
 import {plural} from '../../support/plural.ts';
 import {setTypography} from '../../support/typography.ts';
 import type {LayoutInput} from '../layout-input.ts';
 import {stateInWords} from './contents.ts';
-import {type MessagePart, messageParts} from './message-parts.ts';
 import {type WordBar, wordBar} from './word-bar.ts';
 
 export interface FindingView {
@@ -65,7 +65,11 @@ export function checkReportView(input: LayoutInput): CheckReportView {
 
 function groupByFile(findings: readonly Finding[]): ReadonlyMap<string, readonly Finding[]> {
   const groups = new Map<string, Finding[]>();
-  for (const finding of findings) groups.set(finding.file, [...(groups.get(finding.file) ?? []), finding]);
+  for (const finding of findings) {
+    const group = groups.get(finding.file);
+    if (group) group.push(finding);
+    else groups.set(finding.file, [finding]);
+  }
   return groups;
 }
 

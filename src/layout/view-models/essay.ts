@@ -3,7 +3,7 @@ import {itemsById, requirementsOf} from '../../model/binder.ts';
 import type {ComposedItem, SafeHtml} from '../../model/composed.ts';
 import type {LayoutInput} from '../layout-input.ts';
 import {type ItemHeading, itemHeading} from './item-heading.ts';
-import {type PhotoView, type ProseView, photoViews, proseView} from './item-parts.ts';
+import {type PhotoRowView, type ProseView, photoViews, proseView} from './item-parts.ts';
 import {type LeafReference, leafReference} from './leaf-reference.ts';
 import {wordCount} from './word-count.ts';
 
@@ -16,7 +16,7 @@ export interface EssayView {
   readonly tiedTo: readonly LeafReference[];
   readonly prose: ProseView | null;
   readonly words: string | null;
-  readonly photos: readonly PhotoView[];
+  readonly photos: readonly PhotoRowView[];
   /** Numbered from 1, where the citation style sets notes. */
   readonly notes: readonly SafeHtml[];
   readonly references: SafeHtml | null;

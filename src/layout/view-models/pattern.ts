@@ -3,7 +3,7 @@ import type {ComposedItem, SafeHtml} from '../../model/composed.ts';
 import {type Fact, patternFacts} from './facts.ts';
 import {type ItemHeading, itemHeading} from './item-heading.ts';
 import {
-  type PhotoView,
+  type PhotoRowView,
   type ProseView,
   photoViews,
   proseView,
@@ -16,7 +16,7 @@ export interface PatternView {
   readonly facts: readonly Fact[];
   readonly techniques: readonly TechniqueView[];
   readonly prose: ProseView | null;
-  readonly photos: readonly PhotoView[];
+  readonly photos: readonly PhotoRowView[];
   /** Numbered from 1, where the citation style sets notes. */
   readonly notes: readonly SafeHtml[];
   readonly references: SafeHtml | null;

@@ -3,9 +3,9 @@ import {type BinderStatus, binderStatus, type RequirementStatus} from '../../mod
 import type {StateCounts} from '../../model/item-state.ts';
 import {eveningRule} from '../../model/missing.ts';
 import {countsInWords, missingInWords, stateInWords, statesFromTheEnd} from '../../model/state-words.ts';
+import {type MessagePart, messageParts} from '../../support/message-parts.ts';
 import {setTypography} from '../../support/typography.ts';
 import type {LayoutInput} from '../layout-input.ts';
-import {type MessagePart, messageParts} from './message-parts.ts';
 
 /** A bar of states, in millimetres from its left end. */
 export interface StateBar {

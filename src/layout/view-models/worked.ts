@@ -4,7 +4,7 @@ import type {BinderSettings} from '../../model/schema/binder-settings.ts';
 import {type Fact, workedFacts} from './facts.ts';
 import {type ItemHeading, itemHeading} from './item-heading.ts';
 import {
-  type PhotoView,
+  type PhotoRowView,
   type ProseView,
   photoViews,
   proseView,
@@ -20,7 +20,7 @@ export interface WorkedView {
   readonly size: SafeHtml | null;
   readonly techniques: readonly TechniqueView[];
   readonly prose: ProseView | null;
-  readonly photos: readonly PhotoView[];
+  readonly photos: readonly PhotoRowView[];
   /** Numbered from 1, where the citation style sets notes. */
   readonly notes: readonly SafeHtml[];
   readonly references: SafeHtml | null;

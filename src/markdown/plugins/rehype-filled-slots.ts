@@ -7,8 +7,10 @@ import type {Slots} from '../slots.ts';
 export const rehypeFilledSlots: Plugin<[Slots], Root> = (slots) => (tree) => {
   visit(tree, 'element', (node, index, parent) => {
     if (!parent || index === undefined || node.tagName !== 'slot') return;
-    const content = slots.contentOf(node.properties.name);
-    parent.children.splice(index, 1, ...structuredClone(content));
+    const content = structuredClone(slots.contentOf(node.properties.name));
+    const [first] = content;
+    if (first !== undefined && node.position) first.position ??= node.position;
+    parent.children.splice(index, 1, ...content);
     return [SKIP, index + content.length];
   });
 };

@@ -11,7 +11,7 @@ export const remarkComputedTable: Plugin<[ComposeContext], Root> =
   (tree) => {
     visit(tree, 'code', (node, index, parent) => {
       const drawn = parent && index !== undefined && node.lang ? lookups.block(node.lang, node.value) : null;
-      if (drawn && parent && index !== undefined) parent.children[index] = slots.keep(drawn.content);
+      if (drawn && parent && index !== undefined) parent.children[index] = slots.keep(drawn.content, node);
     });
     visit(tree, 'containerDirective', (node) => {
       report(node, unknownDirective(node.name));
@@ -26,7 +26,7 @@ export const remarkComputedTable: Plugin<[ComposeContext], Root> =
       const table = lookups.table(node.name, Object.fromEntries(attributes));
       if (table === null) report(node, unknownDirective(node.name));
       for (const problem of table?.problems ?? []) report(node, {rule: 'computed-table', ...problem});
-      parent.children[index] = slots.keep(table?.content ?? []);
+      parent.children[index] = slots.keep(table?.content ?? [], node);
     });
   };
 

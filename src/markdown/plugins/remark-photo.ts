@@ -21,7 +21,7 @@ export const remarkPhoto: Plugin<[ComposeContext], Root> = (context) => (tree) =
     const images = node.children.filter((child): child is Image => child.type === 'image');
     if (images.length === 0) return;
     node.children = node.children.filter((child) => child.type !== 'image');
-    const figures = images.map((image) => context.slots.keep([figure(image, context)]));
+    const figures = images.map((image) => context.slots.keep([figure(image, context)], image));
     const rest = node.children.some(hasContent) ? [node] : [];
     parent.children.splice(index, 1, ...rest, ...figures);
     return index + rest.length + figures.length;

@@ -10,29 +10,39 @@ export const remarkWrittenRows: Plugin<[ComposeContext], Root> =
   (tree) => {
     visit(tree, 'code', (node, index, parent) => {
       if (!parent || index === undefined || node.lang !== 'rows') return;
-      const list = element('ul', {className: ['rows']}, writtenRows(node.value).map(listItem));
-      parent.children[index] = slots.keep([list]);
+      const fence = node.position?.start.line ?? 0;
+      const items = writtenRows(node.value).map((row) => listItem(row, fence));
+      parent.children[index] = slots.keep([element('ul', {className: ['rows']}, items)], node);
     });
   };
 
+/** A row and the line of the block on which it begins, from 1. */
+interface WrittenRow {
+  readonly text: string;
+  readonly line: number;
+}
+
 /** One text for each row: an indented line goes on with the line before it, an empty line is left out. */
-function writtenRows(block: string): readonly string[] {
-  const rows: string[] = [];
-  for (const line of block.split('\n')) {
+function writtenRows(block: string): readonly WrittenRow[] {
+  const rows: WrittenRow[] = [];
+  for (const [index, line] of block.split('\n').entries()) {
     const text = line.trim();
     const before = rows.at(-1);
     if (text === '') continue;
-    if (/^\s/.test(line) && before !== undefined) rows[rows.length - 1] = `${before} ${text}`;
-    else rows.push(text);
+    if (/^\s/.test(line) && before !== undefined)
+      rows[rows.length - 1] = {...before, text: `${before.text} ${text}`};
+    else rows.push({text, line: index + 1});
   }
   return rows;
 }
 
-function listItem(row: string): Element {
+/** `fence` is the line of the file above the block's first. */
+function listItem({text: row, line}: WrittenRow, fence: number): Element {
   const label = /^[^:]{1,60}:(?=\s|$)/.exec(row)?.[0];
-  if (!label) return element('li', {}, [{type: 'text', value: row}]);
-  const strong = element('strong', {}, [{type: 'text', value: label}]);
-  return element('li', {}, [strong, {type: 'text', value: row.slice(label.length)}]);
+  const strong = label === undefined ? [] : [element('strong', {}, [{type: 'text', value: label}])];
+  const rest: ElementContent = {type: 'text', value: row.slice(label?.length ?? 0)};
+  const place = {line: fence + line, column: 1};
+  return {...element('li', {}, [...strong, rest]), position: {start: place, end: place}};
 }
 
 function element(

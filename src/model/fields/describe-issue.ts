@@ -1,4 +1,4 @@
-import type {z} from 'zod';
+import type * as z from 'zod';
 import {englishList} from '../../support/english-list.ts';
 import {nearestName} from '../../support/nearest-name.ts';
 import type {YamlPath} from '../../yaml/places.ts';

@@ -1,4 +1,4 @@
-import type {z} from 'zod';
+import type * as z from 'zod';
 import type {YamlPath} from '../../yaml/places.ts';
 
 /** An issue of the schema library with its path from the top, choices resolved. */

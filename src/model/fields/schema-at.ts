@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import type {YamlPath} from '../../yaml/places.ts';
 
 /** The schemas that a value at `path` may follow, wrappers taken off; more than one where there is a choice. */

@@ -1,4 +1,4 @@
-import type {z} from 'zod';
+import type * as z from 'zod';
 import {nearestName} from '../../support/nearest-name.ts';
 import type {Places, YamlPath} from '../../yaml/places.ts';
 import type {ReadingFault} from '../reading-rules.ts';

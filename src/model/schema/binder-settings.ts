@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {citationStyles, papers, ringCounts, themes, unitSystems} from '../print-choices.ts';
 import {insertSettingsSchema, tagSettingsSchema} from './cut-out-settings.ts';
 import {dateSchema} from './quantities.ts';

@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {labelSheetNames, papers, tagReverses} from '../print-choices.ts';
 import {lengthFromSchema, lengthSchema} from './quantities.ts';
 

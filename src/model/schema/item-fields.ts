@@ -1,6 +1,6 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {kinds} from '../kinds.ts';
-import {dateSchema, gaugeCountSchema, lengthSchema, putUpSchema} from './quantities.ts';
+import {dateSchema, gaugeCountSchema, lengthFromSchema, lengthSchema, putUpSchema} from './quantities.ts';
 
 export const statuses = ['planned', 'in work', 'finished', 'sent', 'passed', 'rework'] as const;
 
@@ -68,11 +68,26 @@ export const attemptSchema = z.strictObject({
 });
 
 export const photoSchema = z.union([
-  text.transform((file) => ({file, description: undefined, width: undefined})),
+  text.transform((file) => ({
+    file,
+    description: undefined,
+    width: undefined,
+    shows: undefined,
+    taken: undefined,
+  })),
   z.strictObject({
     file: text.describe('a file in content/photos'),
     description: text.optional().describe('what the picture shows, for a reader who cannot see it'),
     width: lengthSchema.optional().describe('printed width; 80 mm when left out'),
+    shows: lengthFromSchema(10)
+      .optional()
+      .describe(
+        'how much is seen from the left edge of the picture to the right; a scale bar stands below it then',
+      ),
+    taken: z
+      .enum(['before blocking', 'after blocking'])
+      .optional()
+      .describe('one taken before stands beside one taken after, at one scale where both say what they show'),
   }),
 ]);
 
@@ -155,6 +170,7 @@ export const fieldSchemas = {
 } as const;
 
 export type FieldsOf<K extends keyof typeof fieldSchemas> = z.output<(typeof fieldSchemas)[K]>;
+export type Photo = z.output<typeof photoSchema>;
 export type Measurement = z.output<typeof measurementSchema>;
 export type Size = z.output<typeof sizeSchema>;
 export type Yarn = z.output<typeof yarnSchema>;

@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {type SourceDate, type SourceName, sourceTypes} from '../../references/source.ts';
 
 const text = z.string().trim();

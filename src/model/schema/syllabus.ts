@@ -1,4 +1,4 @@
-import {z} from 'zod';
+import * as z from 'zod';
 import {kinds} from '../kinds.ts';
 import {ruleSettingSchema} from './binder-settings.ts';
 import {lengthSchema} from './quantities.ts';

@@ -4,9 +4,13 @@ declare const document: PageDocument;
 declare function getComputedStyle(element: PageElement): PageStyle;
 declare function matchMedia(condition: string): {readonly matches: boolean};
 
-/** A box that does not fit; `anchor` is the sheet it stands on, `text` how it begins, `millimetres` by how much it is too large. */
+/**
+ * A box that does not fit; `anchor` is the sheet it stands on, `within` the id of the innermost element around it that has
+ * one, `text` how it begins, `millimetres` by how much it is too large.
+ */
 export interface Overflow {
   readonly anchor: string | null;
+  readonly within: string | null;
   readonly text: string;
   readonly direction: 'wide' | 'tall';
   readonly millimetres: number;
@@ -89,11 +93,15 @@ export function findOverflow(anchors: readonly string[]): Overflow[] {
   const anchorOf = (element: PageElement | null): string | null =>
     element === null || sheets.has(element.id) ? (element?.id ?? null) : anchorOf(element.parentElement);
 
+  const idAround = (element: PageElement | null): string | null =>
+    element === null || element.id !== '' ? (element?.id ?? null) : idAround(element.parentElement);
+
   const found: Overflow[] = [];
   const tell = (element: PageElement, direction: Overflow['direction'], excess: number): void => {
     const text = element.textContent.replace(/\s+/g, ' ').trim();
     found.push({
       anchor: anchorOf(element),
+      within: idAround(element),
       text: (text || element.getAttribute('alt') || `<${element.tagName.toLowerCase()}>`).slice(0, 60),
       direction,
       millimetres: Math.round(excess / millimetre),
@@ -122,17 +130,40 @@ export function findOverflow(anchors: readonly string[]): Overflow[] {
   }
   probe.remove();
 
+  const isOneSize = (element: PageElement): boolean =>
+    element.getAttribute('class')?.split(' ').includes('shrinks-to-fit') ?? false;
+  /** The innermost box that reaches over the lower edge; a box of one size is named by its own beginning. */
+  const lowest = (box: PageElement): PageElement => {
+    if (isOneSize(box)) return box;
+    const edge = box.getBoundingClientRect().bottom + slack;
+    for (const child of box.children)
+      if (styleOf(child).display !== 'inline' && child.getBoundingClientRect().bottom > edge)
+        return lowest(child);
+    return box;
+  };
+  /** In a box of one size what runs into the padding is not cut off, but is too close to the edge that is cut. */
+  const checkPadding = (box: PageElement): void => {
+    const {paddingRight, paddingBottom} = styleOf(box);
+    const inFlow = [...box.children].filter((child) => styleOf(child).position !== 'absolute');
+    const ends = inFlow.map((child) => child.offsetLeft + child.offsetWidth);
+    const bottoms = inFlow.map((child) => child.offsetTop + child.offsetHeight);
+    const across = Math.max(0, ...ends) - (box.clientWidth - Number.parseFloat(paddingRight));
+    const down = Math.max(0, ...bottoms) - (box.clientHeight - Number.parseFloat(paddingBottom));
+    if (Math.max(across, down) > slack) tell(box, across > down ? 'wide' : 'tall', Math.max(across, down));
+  };
   const checkBox = (element: PageElement): void => {
     const style = styleOf(element);
     if (style.display === 'inline' || style.display === 'none') return;
     const clipsAcross = style.overflowX !== 'visible';
     const excessAcross = element.scrollWidth - element.clientWidth;
-    if ((clipsAcross || isRoot.has(element)) && excessAcross > slack)
-      tell(culprit(element), 'wide', excessAcross);
+    const isCutAcross = (clipsAcross || isRoot.has(element)) && excessAcross > slack;
+    if (isCutAcross) tell(culprit(element), 'wide', excessAcross);
     // Letters may reach over the edge of a line without being cut: a third of their size is no lost line.
     const excessDown = element.scrollHeight - element.clientHeight;
     const clipsDown = style.overflowY !== 'visible' && element.clientHeight > 0;
-    if (clipsDown && excessDown > Number.parseFloat(style.fontSize) / 3) tell(element, 'tall', excessDown);
+    const isCutDown = clipsDown && excessDown > Number.parseFloat(style.fontSize) / 3;
+    if (isCutDown) tell(lowest(element), 'tall', excessDown);
+    else if (!isCutAcross && isOneSize(element)) checkPadding(element);
   };
   /** In a drawing nothing wraps: its text must end before the drawing does. */
   const checkDrawnText = (element: PageElement): void => {

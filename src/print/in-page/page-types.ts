@@ -5,12 +5,16 @@
 export interface PageElement {
   readonly id: string;
   readonly tagName: string;
-  readonly textContent: string;
+  textContent: string;
   readonly parentElement: PageElement | null;
   readonly children: Iterable<PageElement>;
   readonly style: PageStyle;
   readonly scrollWidth: number;
   readonly scrollHeight: number;
+  readonly offsetLeft: number;
+  readonly offsetTop: number;
+  readonly offsetWidth: number;
+  readonly offsetHeight: number;
   readonly clientWidth: number;
   readonly clientHeight: number;
   append(child: PageElement): void;
@@ -39,14 +43,21 @@ export interface PageStyle {
   readonly overflowX: string;
   readonly overflowY: string;
   readonly page: string;
+  readonly position: string;
+  readonly lineHeight: string;
+  readonly paddingRight: string;
+  readonly paddingBottom: string;
+  readonly cssText: string;
   getPropertyValue(name: string): string;
+  setProperty(name: string, value: string): void;
 }
 
-/** A style sheet, or a rule of one: `@page` has a selector and a style, `@media` has conditions and rules of its own. */
+/** A style sheet, or a rule of one: `@page` has a selector and a style, a box in its margins a name, `@media` conditions and rules of its own. */
 export interface PageRule {
   readonly constructor: {readonly name: string};
   readonly href?: string | null;
   readonly selectorText?: string;
+  readonly name?: string;
   readonly style?: PageStyle;
   readonly media?: {readonly mediaText: string};
   readonly cssRules?: Iterable<PageRule>;

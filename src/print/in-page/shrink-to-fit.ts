@@ -9,9 +9,19 @@ declare function getComputedStyle(element: PageElement): PageStyle;
  * large then stays so, to be found by `findOverflow`.
  */
 export function shrinkToFit(): void {
+  const slack = 1; // Chromium rounds boxes to whole pixels.
   const fits = (box: PageElement): boolean => {
-    const slack = 1; // Chromium rounds boxes to whole pixels.
-    return box.scrollHeight <= box.clientHeight + slack && box.scrollWidth <= box.clientWidth + slack;
+    if (box.scrollHeight > box.clientHeight + slack || box.scrollWidth > box.clientWidth + slack)
+      return false;
+    // What runs into the padding is not counted there, but is too close to the edge or over it.
+    const {paddingRight, paddingBottom} = getComputedStyle(box);
+    const right = box.clientWidth - Number.parseFloat(paddingRight) + slack;
+    const bottom = box.clientHeight - Number.parseFloat(paddingBottom) + slack;
+    return [...box.children].every(
+      (child) =>
+        getComputedStyle(child).position === 'absolute' ||
+        (child.offsetLeft + child.offsetWidth <= right && child.offsetTop + child.offsetHeight <= bottom),
+    );
   };
   for (const box of document.querySelectorAll('.shrinks-to-fit')) {
     const smallest = Number(getComputedStyle(box).getPropertyValue('--smallest')) || 1;

@@ -26,7 +26,7 @@ export function readBibValue(text: string, start: number, macros: BibMacros): Bi
     } else {
       word.lastIndex = at;
       const name = word.exec(text)?.[0];
-      if (name === undefined) return noValue(at);
+      if (name === undefined) return noValue(Math.min(at, text.length - 1));
       const value = /^\d+$/.test(name) ? name : macros(name.toLowerCase());
       if (value === undefined) unknownMacros.push(name);
       parts.push(value ?? name);

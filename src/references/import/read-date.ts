@@ -67,7 +67,7 @@ function dayOf(text: string): readonly number[] | null {
   const year = words.find((word) => /^\d{4}$/.test(word));
   const month = words.map(monthNumber).find((number) => number > 0);
   const day = words.find((word) => /^\d{1,2}$/.test(word));
-  const isOdd = words.length > 4 || words.some((word) => /[a-z]/.test(word) && !isDateWord(word));
+  const isOdd = words.length > 5 || words.some((word) => /[a-z]/.test(word) && !isDateWord(word));
   if (year === undefined || isOdd) return null;
   return cleanParts([Number(year), month, day === undefined ? undefined : Number(day)]);
 }

@@ -12,10 +12,12 @@ export function scalarAt(
   text: string,
   part: Span = {start: 0, end: text.length},
 ): {place: Place; actual?: string} {
-  const place = places.within(writtenPath(places, path), part.start, part.end);
-  const actual = text.slice(part.start, part.end);
-  const isWhole = place.line === place.endLine && place.endColumn - place.column === actual.length;
-  return isWhole ? {place, actual} : {place};
+  const written = writtenPath(places, path);
+  // Space before a quoted text is not part of what was read, and what is escaped or folded takes more room.
+  const whole = places.within(written, 0, Number.MAX_SAFE_INTEGER);
+  const isWritten = whole.line === whole.endLine && whole.endColumn - whole.column === text.length;
+  if (!isWritten) return {place: places.value(written)};
+  return {place: places.within(written, part.start, part.end), actual: text.slice(part.start, part.end)};
 }
 
 /** Where a value of a YAML file stands; what is missing climbs to its parent. */

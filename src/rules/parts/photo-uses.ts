@@ -1,7 +1,8 @@
 import type {Place} from '../../diagnostics/finding.ts';
-import {Fraction} from '../../knitting/fraction.ts';
+import type {Fraction} from '../../knitting/fraction.ts';
 import type {Binder, Item} from '../../model/binder.ts';
 import {photoName, photoNameOfUrl} from '../../model/photo-name.ts';
+import {photoRows, usualPhotoWidth} from '../../model/photo-rows.ts';
 import {scalarAt} from './field-place.ts';
 import {narrowed} from './narrowed.ts';
 
@@ -19,24 +20,24 @@ export interface PhotoUse {
   readonly actual?: string;
 }
 
-/** The printed width of a photo that states none, as the schema of photos says. */
-const usualWidth = Fraction.ofInteger(80);
-
 /** Every use of a photo, item by item. */
 export function photoUses(binder: Binder): readonly PhotoUse[] {
-  return binder.items.flatMap(photoUsesOf);
+  return binder.items.flatMap((item) => photoUsesOf(item, binder.photos));
 }
 
-export function photoUsesOf(item: Item): readonly PhotoUse[] {
-  const listed = 'photos' in item.fields ? item.fields.photos : [];
+/** Without `photos`, every photo counts as printed alone. */
+export function photoUsesOf(item: Item, photos: Binder['photos'] = new Map()): readonly PhotoUse[] {
+  const listed = photoRows(item, photos)
+    .flat()
+    .toSorted((one, other) => one.index - other.index);
   return [
-    ...listed.map(({file, description, width}, index) => ({
+    ...listed.map(({photo: {file, description}, index, millimetres}) => ({
       item,
       from: 'front matter' as const,
       written: file,
       name: photoName(file),
       description: description ?? '',
-      printedMillimetres: width?.millimetres ?? usualWidth,
+      printedMillimetres: millimetres,
       ...scalarAt(item.places, ['photos', index, 'file'], file),
     })),
     ...item.body.images.map(({file, description, place}) => ({
@@ -45,7 +46,7 @@ export function photoUsesOf(item: Item): readonly PhotoUse[] {
       written: file,
       name: photoNameOfUrl(file),
       description,
-      printedMillimetres: usualWidth,
+      printedMillimetres: usualPhotoWidth,
       ...narrowed(item, place, file),
     })),
   ];
