@@ -6,5 +6,7 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     pool: 'forks',
+    // Most tests wait for a browser or another process; vitest by itself leaves one of two cores idle.
+    maxWorkers: '100%',
   },
 });

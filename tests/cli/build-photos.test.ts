@@ -48,11 +48,17 @@ function barsOf({paths, images}: DrawnPage) {
 const length = ({left, right}: {readonly left: number; readonly right: number}) => right - left;
 const height = ({top, bottom}: {readonly top: number; readonly bottom: number}) => bottom - top;
 
+/** Each case prints; the ordinary run takes those that differ most. */
+const isLong = process.env.SWATCHLEAF_LONG !== undefined;
+const sometimes = <T>(...cases: T[]): T[] => (isLong ? cases : []);
+
 test.each([
   // what the picture shows, its printed width, units, the bar it gets and its words
   ['15 cm', '', '', 50, '5 cm'],
-  ['14 cm', ', width: 63 mm', '', 20, '2 cm'],
-  ['4 cm', '', '', 10, '1 cm'],
+  ...sometimes<[string, string, string, number, string]>(
+    ['14 cm', ', width: 63 mm', '', 20, '2 cm'],
+    ['4 cm', '', '', 10, '1 cm'],
+  ),
   ['60 cm', ', width: 120 mm', '', 200, '20 cm'],
   ['7 in', '', 'units: inch\n', 50.8, '2 in'],
   // Wider than the text: the picture is printed smaller than was asked, and its bar with it.
@@ -77,7 +83,7 @@ test.each([
   180_000,
 );
 
-test.each([1, 3, 6, 8])(
+test.each([6, ...sometimes(1, 3, 8)])(
   'EXIF orientation %i: what is shown is across the upright picture',
   async (orientation) => {
     // EXIF 2.3, table 4: with 6 and 8 the stored rows are the columns of the upright picture.
