@@ -88,7 +88,7 @@ async function measure(
       processor: cpus()[0]?.model ?? 'unknown processor',
       cores: cpus().length,
       memory: `${Math.round(totalmem() / 2 ** 30)} GiB`,
-      system: `${systemName()} ${release()}`,
+      system: `${systemName()} ${release().split('.', 2).join('.')}`,
     },
     versions,
     runs,

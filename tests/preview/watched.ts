@@ -18,9 +18,13 @@ export interface Watched {
 
 /** `swatchleaf watch` in `folder`, ended after the test. */
 export async function watched(folder: string): Promise<Watched> {
-  const child = spawn(process.execPath, [path.join(root, '.compiled/program/swatchleaf.js'), 'watch', folder], {
-    env: {...process.env, SOURCE_DATE_EPOCH: '1790553600'},
-  });
+  const child = spawn(
+    process.execPath,
+    [path.join(root, '.compiled/program/swatchleaf.js'), 'watch', folder],
+    {
+      env: {...process.env, SOURCE_DATE_EPOCH: '1790553600'},
+    },
+  );
   const ended = new Promise<number | null>((resolve) => child.on('close', resolve));
   onTestFinished(async () => {
     child.kill('SIGKILL');
