@@ -1,11 +1,12 @@
 import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
 import {renderLeaves} from '../layout/render-leaves.ts';
+import type {PrintBrowser} from '../print/browser.ts';
 import {requireSheets, type SheetWishes, sheetsOfSection} from './choose-sheets.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {removeOldParts} from './last-built.ts';
 import type {OpenedBinder} from './open-binder.ts';
-import {openToPrint, type PrintWishes, type Ready} from './open-to-print.ts';
+import {openToPrint, type PrintWishes} from './open-to-print.ts';
 import {prepareLayout} from './prepare-layout.ts';
 import {printBinder} from './print-binder.ts';
 import {printChanged} from './print-changed.ts';
@@ -30,7 +31,7 @@ export function runBuild(folder: string, around: Surroundings, wishes: BuildWish
 
 async function build(
   opened: OpenedBinder,
-  ready: Ready,
+  ready: Promise<PrintBrowser>,
   {progress}: Surroundings,
   wishes: BuildWishes,
 ): Promise<Outcome> {
@@ -38,7 +39,7 @@ async function build(
   if (binder === null) return {findings: opened.findings, textOf, written: [], isBroken: true};
   const input = await prepareLayout(opened, binder, {notes: wishes.draft});
   const names = chooseSheets(input, wishes);
-  const browser = await ready();
+  const browser = await ready;
   const print = async () => {
     if (wishes.draft) return {...(await printDraft(browser, input, names, progress)), text: ''};
     if (names !== null) return {...(await printOnly(browser, opened, input, names, progress)), text: ''};

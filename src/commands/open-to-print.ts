@@ -1,6 +1,7 @@
-import {type PrintBrowser, startBrowser} from '../print/browser.ts';
-import {type BrowserWishes, findBrowser, requireBrowser} from '../print/find-browser.ts';
+import {type PrintBrowser, type StartedBrowser, startBrowser} from '../print/browser.ts';
+import {findBrowser} from '../print/find-browser.ts';
 import {thisMachine} from '../print/machine.ts';
+import {OperationalError} from '../support/operational-error.ts';
 import {browserSetting} from './browser-setting.ts';
 import type {Surroundings} from './command.ts';
 import {type OpenedBinder, openFolder, readBinder} from './open-binder.ts';
@@ -10,36 +11,30 @@ export interface PrintWishes {
   readonly browser: string | null;
 }
 
-/** The browser that was started, once it can print. Throws `OperationalError` when there is none or it does not start. */
-export type Ready = () => Promise<PrintBrowser>;
-
 /**
  * Reads and checks the binder in `folder` while the browser starts beside it, lends both to `use` and ends the browser,
- * whatever happens. That there is none is told only when it is asked for. Throws as `openBinder` does.
+ * whatever happens. That there is none, or that it does not start, is told by `OperationalError` to whoever waits for it.
+ * Throws as `openBinder` does.
  */
 export async function openToPrint<T>(
   folder: string,
   around: Surroundings,
   {browser}: PrintWishes,
-  use: (opened: OpenedBinder, ready: Ready) => Promise<T>,
+  use: (opened: OpenedBinder, ready: Promise<PrintBrowser>) => Promise<T>,
 ): Promise<T> {
   const opened = await openFolder(folder, around);
-  const wishes: BrowserWishes = {
-    flag: browser,
-    setting: await browserSetting(opened.workspace),
-    binderFolder: opened.folder,
-  };
-  const search = findBrowser(wishes, thisMachine());
-  if (!search.ok) {
-    return use(await readBinder(opened, around), async () => {
-      requireBrowser(wishes, thisMachine());
-      throw new Error('unreachable');
-    });
-  }
-  const started = startBrowser(search.browser);
+  const setting = await browserSetting(opened.workspace);
+  const search = findBrowser({flag: browser, setting, binderFolder: opened.folder}, thisMachine());
+  const started = search.ok ? startBrowser(search.browser) : noBrowser(search.message);
   try {
-    return await use(await readBinder(opened, around), () => started.ready);
+    return await use(await readBinder(opened, around), started.ready);
   } finally {
     await started.end();
   }
+}
+
+function noBrowser(message: string): StartedBrowser {
+  const ready = Promise.reject(new OperationalError(message));
+  ready.catch(() => {});
+  return {ready, end: async () => {}};
 }

@@ -14,6 +14,11 @@ export function filesOfSheets(binder: Binder): ReadonlyMap<string, readonly stri
   ]);
 }
 
+/** The files that the sheets called `names` are made from. */
+export function filesOfNamed(binder: Binder, names: ReadonlySet<string>): ReadonlySet<string> {
+  return new Set([...filesOfSheets(binder)].flatMap(([name, files]) => (names.has(name) ? files : [])));
+}
+
 /** How many errors stand in the files of each sheet, by its name; sheets without any are left out. */
 export function ownErrors(binder: Binder, findings: readonly Finding[]): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();

@@ -5,6 +5,7 @@ import {pageSpans} from '../layout/page-spans.ts';
 import type {PageCounts, Printable} from '../layout/printable.ts';
 import {unlinkAbsent} from '../layout/unlink-absent.ts';
 import type {Binder} from '../model/binder.ts';
+import {sheetOfLeaf} from '../model/leaves-in-binder.ts';
 import type {PrintBrowser} from '../print/browser.ts';
 import {finishPdf} from '../print/finish-pdf.ts';
 import {printPdf} from '../print/html-to-pdf.ts';
@@ -114,6 +115,18 @@ export async function printPages(
     settled,
     findings: troubleFindings(binder, document.sheets, told),
   };
+}
+
+/** The same for the sheets called `names`, whole. */
+export function printSheets(
+  browser: PrintBrowser,
+  binder: Binder,
+  title: string,
+  settled: SettledDocument,
+  names: ReadonlySet<string>,
+): Promise<FinishedDocument> {
+  const pages = settled.labels.flatMap((label, page) => (names.has(sheetOfLeaf(label)) ? [page] : []));
+  return printPages(browser, binder, title, settled, pages, []);
 }
 
 /** The settled document as a finished file. */

@@ -4,15 +4,14 @@ import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
 import {renderBinder} from '../layout/render-binder.ts';
 import {renderHeadNotes} from '../markdown/render-head-notes.ts';
-import {type Binder, itemsById} from '../model/binder.ts';
+import {itemsById} from '../model/binder.ts';
 import type {SafeHtml} from '../model/composed.ts';
-import {sheetOfLeaf} from '../model/leaves-in-binder.ts';
 import type {PrintBrowser} from '../print/browser.ts';
 import {plural} from '../support/plural.ts';
 import {draftPdf} from './last-built.ts';
-import {filesOfSheets} from './own-errors.ts';
+import {filesOfNamed, filesOfSheets} from './own-errors.ts';
 import type {Built} from './print-binder.ts';
-import {printDocument, printPages, settleDocument} from './print-documents.ts';
+import {printDocument, printSheets, settleDocument} from './print-documents.ts';
 
 /**
  * Prints the binder for the candidate's own desk, or the sheets called `names` of it: what is found stands beside what
@@ -29,7 +28,7 @@ export async function printDraft(
   // What only printing can show stands on its sheet as well.
   const draft = first.findings.length === 0 ? first : await print(browser, input, findings, names);
   progress(`Draft: ${plural(draft.pageCount, 'page')}`);
-  const own = names === null ? null : filesOf(input.binder, names);
+  const own = names === null ? null : filesOfNamed(input.binder, names);
   return {
     files: new Map([[draftPdf, draft.pdf]]),
     findings: own === null ? findings : findings.filter(({file}) => own.has(file)),
@@ -51,8 +50,7 @@ async function print(
   const render = (counts: Parameters<typeof renderBinder>[1]) => renderBinder(noted, counts);
   if (names === null) return printDocument(browser, input.binder, 'Draft', render);
   const settled = await settleDocument(browser, render, null, {tagged: false});
-  const pages = settled.labels.flatMap((label, page) => (names.has(sheetOfLeaf(label)) ? [page] : []));
-  return printPages(browser, input.binder, 'Draft', settled, pages, []);
+  return printSheets(browser, input.binder, 'Draft', settled, names);
 }
 
 /** By the label of the sheet. What is in no sheet's file stands on the title page, so that nothing found is left out. */
@@ -74,8 +72,4 @@ function notesAtHead({binder, references}: LayoutInput, findings: readonly Findi
   const rest = byWeight(findings.filter(({file}) => !placed.has(file)));
   if (rest.length > 0) notes.set('Title', renderHeadNotes(rest, []));
   return notes;
-}
-
-function filesOf(binder: Binder, names: ReadonlySet<string>): ReadonlySet<string> {
-  return new Set([...filesOfSheets(binder)].flatMap(([name, files]) => (names.has(name) ? files : [])));
 }

@@ -1,16 +1,15 @@
 import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
 import {renderTags} from '../layout/render-tags.ts';
-import {sheetOfLeaf} from '../model/leaves-in-binder.ts';
 import type {PrintBrowser} from '../print/browser.ts';
 import {plural} from '../support/plural.ts';
 import {binderPdf, lastBuilt, onlyPdf, onlyTagsPdf} from './last-built.ts';
 import type {OpenedBinder} from './open-binder.ts';
-import {filesOfSheets} from './own-errors.ts';
+import {filesOfNamed} from './own-errors.ts';
 import {draftOf} from './prepare-layout.ts';
 import type {Built} from './print-binder.ts';
 import {settleLeaves} from './print-changed.ts';
-import {printDocument, printPages} from './print-documents.ts';
+import {printDocument, printSheets} from './print-documents.ts';
 
 /**
  * Prints the sheets called `names`, as they are in the binder, and the tags of those that are about a piece of knitting.
@@ -23,9 +22,7 @@ export async function printOnly(
   names: ReadonlySet<string>,
   progress: (line: string) => void,
 ): Promise<Built> {
-  const own = new Set(
-    [...filesOfSheets(input.binder)].flatMap(([name, files]) => (names.has(name) ? files : [])),
-  );
+  const own = filesOfNamed(input.binder, names);
   const before = await lastBuilt(opened.workspace, binderPdf);
   let known: LayoutInput = {...input, findings: input.findings.filter(({file}) => own.has(file))};
   let leaves = await printLeaves(browser, known, names, before);
@@ -52,6 +49,5 @@ async function printLeaves(
   before: Uint8Array | null,
 ) {
   const settled = await settleLeaves(browser, input, before);
-  const pages = settled.labels.flatMap((label, page) => (names.has(sheetOfLeaf(label)) ? [page] : []));
-  return printPages(browser, input.binder, 'Leaves', settled, pages, []);
+  return printSheets(browser, input.binder, 'Leaves', settled, names);
 }

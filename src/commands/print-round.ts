@@ -26,9 +26,10 @@ export async function printItems(
 ): Promise<PrintedRound> {
   const files = new Map<string, Uint8Array>();
   const findings: Finding[] = [];
+  const binder = await lastBuilt(workspace, binderPdf);
   for (const id of ids) {
     const path = reprintPdf(id);
-    const before = (await lastBuilt(workspace, path)) ?? (await lastBuilt(workspace, binderPdf));
+    const before = (await lastBuilt(workspace, path)) ?? binder;
     const document = await printDocument(
       browser,
       input.binder,

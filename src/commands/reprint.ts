@@ -3,12 +3,13 @@ import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
 import {type Binder, itemsById} from '../model/binder.ts';
 import {waitingItems} from '../model/item-state.ts';
+import type {PrintBrowser} from '../print/browser.ts';
 import {UsageError} from '../support/usage-error.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {itemDifferences} from './item-differences.ts';
 import {removeOldReprints} from './last-built.ts';
 import type {OpenedBinder} from './open-binder.ts';
-import {openToPrint, type PrintWishes, type Ready} from './open-to-print.ts';
+import {openToPrint, type PrintWishes} from './open-to-print.ts';
 import {prepareLayout} from './prepare-layout.ts';
 import {printItems, printRound} from './print-round.ts';
 import {requireKnown} from './require-known.ts';
@@ -30,7 +31,7 @@ export function runReprint(
 async function reprint(
   opened: OpenedBinder,
   ids: readonly string[],
-  ready: Ready,
+  ready: Promise<PrintBrowser>,
   {progress}: Surroundings,
 ): Promise<Outcome> {
   const {binder, textOf, workspace} = opened;
@@ -39,7 +40,7 @@ async function reprint(
   const chosen = ids.length === 0 ? waitingOrNone(binder) : ids;
   const {input, findings} = await prepareReprint(opened, binder, chosen);
   const print = ids.length === 0 ? printRound : printItems;
-  const printed = await print(await ready(), workspace, input, chosen, progress);
+  const printed = await print(await ready, workspace, input, chosen, progress);
   for (const [path, pdf] of printed.files) await workspace.write(path, pdf);
   if (ids.length === 0) await removeOldReprints(workspace, printed.files.keys(), progress);
   return {

@@ -3,13 +3,14 @@ import {type Binder, itemsById} from '../model/binder.ts';
 import {waitingItems} from '../model/item-state.ts';
 import {nextRound, unansweredRound} from '../model/next-round.ts';
 import {libraryPath, settingsPath, syllabusPath} from '../model/read-binder-files.ts';
+import type {PrintBrowser} from '../print/browser.ts';
 import {englishList} from '../support/english-list.ts';
 import {plural} from '../support/plural.ts';
 import {UsageError} from '../support/usage-error.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {freezeRound} from './freeze-round.ts';
 import type {OpenedBinder} from './open-binder.ts';
-import {openToPrint, type PrintWishes, type Ready} from './open-to-print.ts';
+import {openToPrint, type PrintWishes} from './open-to-print.ts';
 import {prepareLayout} from './prepare-layout.ts';
 import {printBinder} from './print-binder.ts';
 import {printRound} from './print-round.ts';
@@ -31,7 +32,7 @@ export function runSend(folder: string, around: Surroundings, wishes: SendWishes
 
 async function send(
   opened: OpenedBinder,
-  ready: Ready,
+  ready: Promise<PrintBrowser>,
   around: Surroundings,
   wishes: SendWishes,
 ): Promise<Outcome> {
@@ -104,12 +105,12 @@ async function printFirst(
   opened: OpenedBinder,
   binder: Binder,
   _ids: readonly string[],
-  ready: Ready,
+  ready: Promise<PrintBrowser>,
   progress: Surroundings['progress'],
 ) {
   const input = await prepareLayout(opened, binder);
   if (input.draft !== null) return {files: new Map<string, string | Uint8Array>(), findings: input.findings};
-  return printBinder(await ready(), opened, input, progress);
+  return printBinder(await ready, opened, input, progress);
 }
 
 /** What was found in files that are no items: settings, syllabus, answers. */
@@ -122,13 +123,13 @@ async function printAgain(
   opened: OpenedBinder,
   binder: Binder,
   ids: readonly string[],
-  ready: Ready,
+  ready: Promise<PrintBrowser>,
   progress: Surroundings['progress'],
 ) {
   const {input, findings: ofItems} = await prepareReprint(opened, binder, ids);
   const findings = sortFindings([...ofItems, ...besideItems(opened, binder)]);
   if (findings.some(({severity}) => severity === 'error'))
     return {files: new Map<string, string | Uint8Array>(), findings};
-  const printed = await printRound(await ready(), opened.workspace, input, ids, progress);
+  const printed = await printRound(await ready, opened.workspace, input, ids, progress);
   return {files: printed.files, findings: sortFindings([...findings, ...printed.findings])};
 }

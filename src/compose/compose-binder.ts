@@ -18,7 +18,8 @@ export interface Composition {
 
 /**
  * Phase 5, compute: the `chosen` items with their tables, citations and pictures; all of them when left out.
- * `pictures` are those of `photoRequests`, by key. Where `noted` is given, it and what composing finds are set beside the blocks that caused them.
+ * `pictures` are those of `photoRequests`, by key. Where `noted` is given, it and what composing finds are set beside the
+ * blocks that caused them.
  */
 export async function composeBinder(
   binder: Binder,

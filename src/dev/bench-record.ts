@@ -47,8 +47,7 @@ const machine = z.strictObject({
 
 const load = z.strictObject({before: amount, after: amount});
 
-/** A whole run, as `--json` writes it. */
-export const benchRun = z.strictObject({
+const aboutRun = {
   date: z.iso.datetime(),
   /** Short hash; `+` behind it when files differed from it. */
   commit: z.string().min(1),
@@ -58,18 +57,15 @@ export const benchRun = z.strictObject({
   runs: z.int().positive(),
   /** Processes that wanted a core, averaged over a minute. */
   load,
-  rows: z.array(benchRow),
-});
+};
+
+/** A whole run, as `--json` writes it. */
+export const benchRun = z.strictObject({...aboutRun, rows: z.array(benchRow)});
 export type BenchRun = z.infer<typeof benchRun>;
 
 /** A run as the history keeps it: its figures by the id of their row. */
 const historyEntry = z.strictObject({
-  date: z.iso.datetime(),
-  commit: z.string().min(1),
-  machine,
-  versions: z.record(z.string(), z.string()),
-  runs: z.int().positive(),
-  load,
+  ...aboutRun,
   ratios: z.record(z.string(), z.strictObject({measured: amount, unit: z.enum(['×', 'ms'])})),
 });
 

@@ -21,11 +21,12 @@ const digestLength = 32;
  * entry is written, what killed runs left half-written is removed.
  */
 export function openPhotoCache(folder: string): PhotoCache {
-  // A newer decoder may encode the same picture otherwise.
-  const decoder = decoderVersion();
+  let decoder: string | undefined;
   let isSwept = false;
   return {
     async keep(picture, recipe, make) {
+      // A newer decoder may encode the same picture otherwise.
+      decoder ??= decoderVersion();
       const key = digest(Buffer.concat([digest(picture), Buffer.from(`${recipe} ${decoder}`)]));
       const path = join(folder, key.toString('hex'));
       const entry = await readFile(path).catch(() => null);

@@ -5,6 +5,7 @@ import {photoRequests} from '../../src/compose/photo-requests.ts';
 import {openDiskWorkspace} from '../../src/io/disk-workspace.ts';
 import {createMemoryWorkspace} from '../../src/io/memory-workspace.ts';
 import type {LayoutInput} from '../../src/layout/layout-input.ts';
+import type {Binder} from '../../src/model/binder.ts';
 import {assemble, check, load} from '../../src/pipeline.ts';
 import {root} from './run-cli.ts';
 
@@ -23,6 +24,11 @@ export async function workedExample(
   }));
   const {binder} = assemble({...loaded, yamlFiles}, '2026-09-28');
   if (binder === null) throw new Error('the worked example has a binder file');
+  return layoutInputOf(binder);
+}
+
+/** A binder composed and ready to be laid out, with a grey square for each picture. */
+export async function layoutInputOf(binder: Binder): Promise<LayoutInput> {
   const pictures = photoRequests(binder).map(
     ({key, widthMillimetres}) =>
       [key, {source: grey, widthMillimetres, heightMillimetres: widthMillimetres}] as const,
