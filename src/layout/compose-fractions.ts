@@ -1,3 +1,5 @@
+import {mapText} from './map-text.ts';
+
 /** Fractions that have a letter of their own in Unicode, and none in the fonts of the layouts. */
 const parts: Readonly<Record<string, string>> = {
   '⅓': '1⁄3',
@@ -14,10 +16,6 @@ const parts: Readonly<Record<string, string>> = {
   '⅞': '7⁄8',
 };
 const fraction = new RegExp(`(\\d?)([${Object.keys(parts).join('')}])`, 'g');
-const tag = /<(?:[^<>"']|"[^"]*"|'[^']*')*>/g;
-
-/** Elements within which a fraction stays a letter: those that can hold no element, and code. */
-const leftAlone = new Set(['title', 'style', 'textarea', 'code', 'pre']);
 
 /**
  * Fractions as a numerator, a fraction slash and a denominator, which the font of the text sets as one small figure;
@@ -26,23 +24,12 @@ const leftAlone = new Set(['title', 'style', 'textarea', 'code', 'pre']);
  */
 export function composeFractions(html: string): string {
   if (html.search(fraction) < 0) return html;
-  const open: string[] = [];
-  let composed = '';
-  let end = 0;
-  for (const match of html.matchAll(tag)) {
-    composed += inText(html.slice(end, match.index), open) + match[0];
-    end = match.index + match[0].length;
-    follow(match[0], open);
-  }
-  return composed + inText(html.slice(end), open);
-}
-
-function inText(text: string, open: readonly string[]): string {
-  if (open.some((name) => leftAlone.has(name))) return text;
-  const element = open.includes('svg') ? 'tspan' : 'span';
-  return text.replace(fraction, (_, digit: string, letter: string) => {
-    const space = digit === '' ? '' : '\u00A0';
-    return `${digit}<${element} class="fraction">${space}${parts[letter]}</${element}>`;
+  return mapText(html, ['svg'], (text, open) => {
+    const element = open.has('svg') ? 'tspan' : 'span';
+    return text.replace(fraction, (_, digit: string, letter: string) => {
+      const space = digit === '' ? '' : '\u00A0';
+      return `${digit}<${element} class="fraction">${space}${parts[letter]}</${element}>`;
+    });
   });
 }
 
@@ -52,12 +39,4 @@ export function spellFractions(text: string): string {
     const spelled = parts[letter]?.replace('\u2044', '/');
     return digit === '' ? `${spelled}` : `${digit} ${spelled}`;
   });
-}
-
-/** Keeps the names of the elements that matter here and are open. */
-function follow(found: string, open: string[]): void {
-  const name = /^<\/?([a-z]+)/.exec(found)?.[1] ?? '';
-  if (name !== 'svg' && !leftAlone.has(name)) return;
-  if (found.startsWith('</')) open.splice(open.lastIndexOf(name), 1);
-  else if (!found.endsWith('/>')) open.push(name);
 }

@@ -2,6 +2,7 @@ import type {SafeHtml} from '../model/composed.ts';
 import {UsageError} from '../support/usage-error.ts';
 import {composeFractions} from './compose-fractions.ts';
 import {fontCss} from './font-css.ts';
+import {keepWhole} from './keep-whole.ts';
 import type {LayoutInput} from './layout-input.ts';
 
 export interface DocumentParts {
@@ -31,7 +32,7 @@ ${css}
 </style>
 </head>
 <body>
-${composeFractions(body)}
+${keepWhole(composeFractions(body))}
 </body>
 </html>
 `;

@@ -2,6 +2,7 @@ import {invariant} from '../support/invariant.ts';
 import {OperationalError} from '../support/operational-error.ts';
 import type {PrintBrowser, PrintPage} from './browser.ts';
 import {findForeignFonts} from './find-foreign-fonts.ts';
+import {breakWideTables} from './in-page/break-wide-tables.ts';
 import {findMissing} from './in-page/find-missing.ts';
 import {findOverflow, type Overflow} from './in-page/find-overflow.ts';
 import {fitMarginText} from './in-page/fit-margin-text.ts';
@@ -47,13 +48,14 @@ async function print(page: PrintPage, job: PrintJob, options: PrintOptions): Pro
   await page.setJavaScriptEnabled(false);
   await page.setOfflineMode(true);
   await page.emulateMediaType('print');
-  const refused = await refuseRequests(page);
+  const {refused, stop} = await refuseRequests(page);
   // A `<meta http-equiv="refresh">` may go to another empty page in spite of every lock, at any moment from here on;
   // then a call fails, or what was printed is not our document.
   let wasLeft = false;
-  page.on('framenavigated', (frame) => {
+  const noteLeaving = (frame: unknown) => {
     if (frame === page.mainFrame()) wasLeft = true;
-  });
+  };
+  page.on('framenavigated', noteLeaving);
   const outcome = await printHere(page, job, options).catch((error: unknown) => {
     // The end of the page is told before the beginning of the next.
     const pageEnded = error instanceof Error && error.message.includes('Execution context was destroyed');
@@ -64,6 +66,8 @@ async function print(page: PrintPage, job: PrintJob, options: PrintOptions): Pro
       'a layout led the browser away from its page: take `http-equiv="refresh"` out of it',
     );
   }
+  page.off('framenavigated', noteLeaving);
+  stop();
   return {...outcome, troubles: [...refused(), ...outcome.troubles]};
 }
 
@@ -74,6 +78,7 @@ async function printHere(
 ): Promise<PrintedDocument> {
   await page.setContent(withPolicy(html), {timeout: 0});
   const fonts = await page.evaluate(loadFonts);
+  await page.evaluate(breakWideTables);
   await page.evaluate(shrinkToFit);
   await page.evaluate(tightenToFit);
   const inMargins = await page.evaluate(fitMarginText, anchors);

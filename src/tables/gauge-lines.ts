@@ -51,7 +51,7 @@ export function gaugeLines<U extends CountUnit>(
         : oneCount,
     );
   const offLine = (place: 'lowest' | 'highest') =>
-    line(`Difference in ${extent} at the ${place} count`, (summary) =>
+    line(`Difference, ${place} count`, (summary) =>
       summary.places.length > 1
         ? formatLengthDifference(lengthOff(hundred, summary.mean, summary[place]), order)
         : oneCount,

@@ -45,10 +45,8 @@ export function formatOver(gauge: Fraction, scale: GaugeScale): string {
   return formatNumber(countOver(gauge, scale.length), scale.decimals);
 }
 
-/** `20.2 sts over 10 cm (5.12 sts over 1 in)` for a gauge or a difference of gauges; `short` is `sts` or `rows`. */
+/** `20.2 sts over 10 cm (5.12 over 1 in)` for a gauge or a difference of gauges; `short` is `sts` or `rows`. */
 export function formatOverBoth(gauge: Fraction, short: string, order: UnitOrder): string {
-  const [first, second] = gaugeScales(order).map(
-    (scale) => `${formatOver(gauge, scale)}\u00a0${short} ${scale.words}`,
-  );
-  return `${first} (${second})`;
+  const [first, second] = gaugeScales(order);
+  return `${formatOver(gauge, first)}\u00a0${short} ${first.words} (${formatOver(gauge, second)}\u00a0${second.words})`;
 }

@@ -4,9 +4,9 @@ import type {PlotScale} from './plot-scale.ts';
 
 /** All measures in millimetres of paper: a label, the axis, and words behind it. */
 export const plotFrame = {
-  labelWidth: 27,
-  axisWidth: 48,
-  wordsWidth: 17,
+  labelWidth: 24,
+  axisWidth: 38,
+  wordsWidth: 16,
   axisHeight: 9,
   textSize: 2.6,
 } as const;
@@ -31,6 +31,7 @@ export function plotDrawing(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
+      className: ['dots'],
       role: 'img',
       width: `${width}mm`,
       height: `${height}mm`,

@@ -13,7 +13,7 @@ import {measuredStates} from './measured-states.ts';
 /** A gauge with where it was taken from. */
 export interface NamedGauge<U extends CountUnit> {
   readonly summary: GaugeSummary<U>;
-  /** `20.2 sts over 10 cm (5.12 sts over 1 in), mean of 3 counts of S-07 after blocking`. */
+  /** `20.2 sts over 10 cm (5.12 over 1 in), mean of 3 counts of S-07 after blocking`. */
   readonly words: string;
 }
 

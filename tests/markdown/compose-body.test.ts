@@ -144,6 +144,8 @@ describe('cross-references', () => {
   test.each([
     ['[](#S-01)', '<a href="#sheet-S-01">S-01 Garter &#x3C;stitch> (leaf\u00A0S-01\u00A0·\u00A01)</a>'],
     ['[the *first*](#S-01)', '<a href="#sheet-S-01">the <em>first</em> (leaf\u00A0S-01\u00A0·\u00A01)</a>'],
+    ['[S-01](#S-01)', '<a href="#sheet-S-01">S-01\u00A0·\u00A01</a>'],
+    ['[S-02](#S-01)', '<a href="#sheet-S-01">S-02 (leaf\u00A0S-01\u00A0·\u00A01)</a>'],
     ['[the first][r]\n\n[r]: #S-01', '<a href="#sheet-S-01">the first (leaf\u00A0S-01\u00A0·\u00A01)</a>'],
     ['[](#S-99)', '#S-99'],
     ['[*it*](#S-99)', '<em>it</em>'],

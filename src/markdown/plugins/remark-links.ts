@@ -1,11 +1,13 @@
 import type {Link, LinkReference, PhrasingContent, Root} from 'mdast';
+import {toString as textOf} from 'mdast-util-to-string';
 import type {Plugin} from 'unified';
 import {visit} from 'unist-util-visit';
 import type {BodyLookups} from '../compose-context.ts';
 import {linkKind} from '../link-kind.ts';
 
 /**
- * `[](#S-07)` becomes number, title and leaf of what it points to; with words of the author's own only the leaf is added.
+ * `[](#S-07)` becomes number, title and leaf of what it points to, `[S-07](#S-07)` its leaf `S-07 · 1`; with words of the
+ * author's own the leaf is added.
  * Links to the web stay. What leads nowhere keeps its words alone; reading and the rules have reported it.
  */
 export const remarkLinks: Plugin<[{readonly lookups: Pick<BodyLookups, 'crossReference'>}], Root> =
@@ -22,8 +24,10 @@ export const remarkLinks: Plugin<[{readonly lookups: Pick<BodyLookups, 'crossRef
       const target = linkKind(url) === 'inside' ? lookups.crossReference(url.slice(1)) : null;
       if (!target) return node.children.length > 0 ? node.children : [text(url)];
       const words = node.children.length > 0 ? node.children : [text(`${target.number} ${target.title}`)];
-      const leaf = text(` (leaf\u00A0${target.leaf.replaceAll(' ', '\u00A0')})`);
-      return [{type: 'link', url: `#${target.anchor}`, children: [...words, leaf]}];
+      const leaf = target.leaf.replaceAll(' ', '\u00A0');
+      const isNumber = node.children.length > 0 && textOf(node) === target.number;
+      const children = isNumber ? [text(leaf)] : [...words, text(` (leaf\u00A0${leaf})`)];
+      return [{type: 'link', url: `#${target.anchor}`, children}];
     }
 
     visit(tree, (node, index, parent) => {

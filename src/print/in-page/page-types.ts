@@ -45,6 +45,8 @@ export interface PageStyle {
   readonly page: string;
   readonly position: string;
   readonly lineHeight: string;
+  readonly maxWidth: string;
+  readonly paddingLeft: string;
   readonly paddingRight: string;
   readonly paddingBottom: string;
   readonly cssText: string;
