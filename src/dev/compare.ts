@@ -4,10 +4,12 @@ import {tmpdir} from 'node:os';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {readPdfFacts} from '../print/pdf-facts.ts';
+import {comparePages} from './compare-pages.ts';
 
 /*
  * `npm run compare -- <ref>`: builds the worked example of this checkout with the program of `ref` and with the one
- * here, and shows what differs in the printed page and in the facts of the PDF. Nothing of the checkout is touched.
+ * here, and shows what differs in the facts of the PDF, in the HTML, and in the look of eight pages. Nothing of the
+ * checkout is touched.
  */
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -22,6 +24,8 @@ try {
     const before = await build('before', await programOf(old));
     const after = await build('after', await programOf(root));
     const same = [showDifference(before, after, 'facts.txt'), showDifference(before, after, 'binder.html')];
+    for (const line of await comparePages(await printed(before), await printed(after), folder))
+      console.log(line);
     if (same.every(Boolean)) console.log(`the binder is the same as at ${ref}`);
   } finally {
     execFileSync('git', ['worktree', 'remove', '--force', old], {cwd: root, stdio: 'inherit'});
@@ -54,6 +58,11 @@ async function build(name: string, program: string): Promise<string> {
   const html = await readFile(path.join(output, 'binder.html'), 'utf8');
   await writeFile(path.join(output, 'binder.html'), html.replaceAll('><', '>\n<'));
   return output;
+}
+
+async function printed(output: string) {
+  const pdf = path.join(output, 'binder.pdf');
+  return {pdf, facts: readPdfFacts(await readFile(pdf))};
 }
 
 /** Prints the difference of one file as `diff -u` does; true when there is none. */
