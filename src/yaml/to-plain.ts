@@ -114,8 +114,13 @@ export function toPlain(contents: Node | null, source: string): PlainDocument {
   return {value, root: node, problems};
 }
 
-/** The text where a mark such as `!!binary`, which is reported, would make something else of it. */
+/**
+ * The text where a mark such as `!!binary`, which is reported, would make something else of it, and for digits that a
+ * number would not keep, as in the candidate's number `0417` or volume `1.10`.
+ */
 function plainScalar({value, source}: Scalar): unknown {
+  if (typeof value === 'number' && source !== undefined && /^[\d.]+$/.test(source) && source !== String(value))
+    return source;
   return typeof value === 'object' && value !== null ? (source ?? null) : (value ?? null);
 }
 

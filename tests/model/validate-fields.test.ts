@@ -237,3 +237,12 @@ test('whatever stands in the fields, checking never throws, and what is kept obe
     {numRuns: 1000},
   );
 });
+
+test('digits keep their zeros as text and lose them as a number', () => {
+  const binder = 'candidate: {name: A. Knitter, number: 0417}\ncertificate: {name: A}\ndate: 2026-03-14\n';
+  const {value, places} = readYaml(binder);
+  const {fields, faults} = validateFields(binderSettingsSchema, {value, places, at: []});
+  expect(faults).toEqual([]);
+  expect(fields?.candidate.number).toBe('0417');
+  expect(validate('yarn: {weight: 04}').fields?.yarn?.map(({weight}) => weight)).toEqual([4]);
+});

@@ -1,11 +1,12 @@
 import * as z from 'zod';
 import {dateSchema} from './quantities.ts';
+import {wholeNumberSchema} from './whole-number.ts';
 
 const text = z.string().trim();
 
 /** One answer from the assessors: the results of one round. */
 export const assessmentSchema = z.strictObject({
-  round: z.number().int().min(0).describe('the round that was assessed; 0 is the first submission'),
+  round: wholeNumberSchema(0).describe('the round that was assessed; 0 is the first submission'),
   received: dateSchema,
   from: text.optional(),
   results: z.record(

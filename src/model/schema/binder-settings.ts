@@ -2,6 +2,7 @@ import * as z from 'zod';
 import {citationStyles, papers, ringCounts, themes, unitSystems} from '../print-choices.ts';
 import {insertSettingsSchema, tagSettingsSchema} from './cut-out-settings.ts';
 import {dateSchema} from './quantities.ts';
+import {wholeNumberSchema} from './whole-number.ts';
 
 const text = z.string().trim();
 const severity = z.enum(['off', 'info', 'warning', 'error']);
@@ -59,7 +60,7 @@ export const binderSettingsSchema = z.strictObject({
   rounds: z
     .array(
       z.strictObject({
-        round: z.number().int().min(1).describe('1 is the first resubmission'),
+        round: wholeNumberSchema(1).describe('1 is the first resubmission'),
         letter: text.optional().describe('your own words for the letter that goes with it'),
       }),
     )

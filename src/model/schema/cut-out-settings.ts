@@ -1,11 +1,12 @@
 import * as z from 'zod';
 import {labelSheetNames, papers, tagReverses} from '../print-choices.ts';
 import {lengthFromSchema, lengthSchema} from './quantities.ts';
+import {wholeNumberSchema} from './whole-number.ts';
 
 /** Smaller pieces hold no word that can be read (common practice, no source). */
 const side = lengthFromSchema(5);
 /** More than any sheet has; without an end a slip of the pen would draw for hours. */
-const count = z.number().int().min(1).max(60);
+const count = wholeNumberSchema(1, 60);
 
 export const labelSheetSchema = z.strictObject({
   paper: z.enum(papers),

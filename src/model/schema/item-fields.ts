@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import {kinds} from '../kinds.ts';
 import {dateSchema, gaugeCountSchema, lengthFromSchema, lengthSchema, putUpSchema} from './quantities.ts';
+import {wholeNumberSchema} from './whole-number.ts';
 
 export const statuses = ['planned', 'in work', 'finished', 'sent', 'passed', 'rework'] as const;
 
@@ -22,7 +23,7 @@ const oneOrMore = <T extends z.ZodType>(schema: T) =>
 export const yarnSchema = z.strictObject({
   name: text.optional(),
   fibre: text.optional().describe('fibre content, such as 100 % wool'),
-  weight: z.number().int().min(0).max(7).optional().describe("the trade's yarn weight number, 0 to 7"),
+  weight: wholeNumberSchema(0, 7).optional().describe("the trade's yarn weight number, 0 to 7"),
   colour: text.optional(),
   'dye-lot': text.optional(),
   'put-up': putUpSchema.optional(),

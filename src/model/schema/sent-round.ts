@@ -1,11 +1,12 @@
 import * as z from 'zod';
 import {dateSchema} from './quantities.ts';
+import {wholeNumberSchema} from './whole-number.ts';
 
 const text = z.string().trim();
 
 /** What was posted in one round. The texts and PDFs lie beside the file, as they were sent. */
 export const sentRoundSchema = z.strictObject({
-  round: z.number().int().min(0).describe('0 is the first submission'),
+  round: wholeNumberSchema(0).describe('0 is the first submission'),
   sent: dateSchema,
   items: z
     .record(z.string(), text)

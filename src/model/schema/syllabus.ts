@@ -2,9 +2,10 @@ import * as z from 'zod';
 import {kinds} from '../kinds.ts';
 import {ruleSettingSchema} from './binder-settings.ts';
 import {lengthSchema} from './quantities.ts';
+import {wholeNumberSchema} from './whole-number.ts';
 
 const text = z.string().trim();
-const count = z.number().int().min(0);
+const count = wholeNumberSchema(0);
 
 /** What the trade's written patterns consist of, in their usual order. */
 export const patternParts = [
