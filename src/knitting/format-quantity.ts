@@ -77,11 +77,11 @@ function formatCentimetres(length: Fraction): string {
   return `${formatNumber(length.dividedBy(millimetresIn.cm), 1)}${noBreakSpace}cm`;
 }
 
-/** Eighths of an inch, lowest terms; what would round to nothing is said to be under 1/16 in. */
+/** Eighths of an inch, lowest terms; what would round to nothing is said to be under 1⁄16 in. */
 function formatInches(length: Fraction): string {
   const eighths = nearestEighthHalfAwayFromZero(length.dividedBy(millimetresIn.in));
   const isLost = eighths.equals(Fraction.zero) && !length.equals(Fraction.zero);
-  return isLost ? `under 1/16${noBreakSpace}in` : `${formatMixed(eighths)}${noBreakSpace}in`;
+  return isLost ? `under 1⁄16${noBreakSpace}in` : `${formatMixed(eighths)}${noBreakSpace}in`;
 }
 
 function formatMixed(value: Fraction): string {
@@ -93,7 +93,7 @@ function formatMixed(value: Fraction): string {
   if (part === 0n) return `${sign}${shownWhole}`;
   const character = characterOf(part, denominator);
   if (character !== null) return `${sign}${shownWhole}${character}`;
-  return `${sign}${shownWhole}${shownWhole === '' ? '' : noBreakSpace}${part}/${denominator}`;
+  return `${sign}${shownWhole}${shownWhole === '' ? '' : noBreakSpace}${part}⁄${denominator}`;
 }
 
 /** `½` for 1 and 2; null where no character says it. */
@@ -104,7 +104,7 @@ function characterOf(numerator: bigint, denominator: bigint): string | null {
   return found?.[0] ?? null;
 }
 
-/** A plus before a number that is above zero as shown; `0.0` and `under 1/16 in` stay without a sign. */
+/** A plus before a number that is above zero as shown; `0.0` and `under 1⁄16 in` stay without a sign. */
 function withSign(value: Fraction, format: (value: Fraction) => string): string {
   const text = format(value);
   return !isBelowZero(value) && /[1-9½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/.test(text) && !text.startsWith('under')

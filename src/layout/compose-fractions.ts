@@ -15,7 +15,9 @@ const parts: Readonly<Record<string, string>> = {
   '⅝': '5⁄8',
   '⅞': '7⁄8',
 };
-const fraction = new RegExp(`(\\d?)([${Object.keys(parts).join('')}])`, 'g');
+const letter = new RegExp(`(\\d?)([${Object.keys(parts).join('')}])`, 'g');
+/** One that has no letter, `1⁄16`. */
+const written = /(?<!\d)\d{1,3}⁄\d{1,3}(?!\d)/g;
 
 /**
  * Fractions as a numerator, a fraction slash and a denominator, which the font of the text sets as one small figure;
@@ -23,20 +25,24 @@ const fraction = new RegExp(`(\\d?)([${Object.keys(parts).join('')}])`, 'g');
  * has it read aloud.
  */
 export function composeFractions(html: string): string {
-  if (html.search(fraction) < 0) return html;
+  if (html.search(letter) < 0 && html.search(written) < 0) return html;
   return mapText(html, ['svg'], (text, open) => {
     const element = open.has('svg') ? 'tspan' : 'span';
-    return text.replace(fraction, (_, digit: string, letter: string) => {
-      const space = digit === '' ? '' : '\u00A0';
-      return `${digit}<${element} class="fraction">${space}${parts[letter]}</${element}>`;
-    });
+    const small = (part: string) => `<${element} class="fraction">${part}</${element}>`;
+    return text
+      .replace(written, small)
+      .replace(letter, (_, digit: string, found: string) =>
+        digit === '' ? small(`${parts[found]}`) : `${digit}${small(`\u00A0${parts[found]}`)}`,
+      );
   });
 }
 
 /** Fractions as they are typed, `7 7/8`, for text that holds no element: a running head or the text on a tab. */
 export function spellFractions(text: string): string {
-  return text.replace(fraction, (_, digit: string, letter: string) => {
-    const spelled = parts[letter]?.replace('\u2044', '/');
-    return digit === '' ? `${spelled}` : `${digit} ${spelled}`;
-  });
+  return text
+    .replaceAll(written, (found) => found.replace('⁄', '/'))
+    .replace(letter, (_, digit: string, found: string) => {
+      const spelled = parts[found]?.replace('⁄', '/');
+      return digit === '' ? `${spelled}` : `${digit} ${spelled}`;
+    });
 }

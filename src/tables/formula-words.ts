@@ -6,7 +6,7 @@ export const changeFormula =
 export const changeSource = 'the formula of change is that of ISO 3759 / ISO 5077';
 
 /** How lengths are rounded; see `formatLength`. */
-export const lengthRounding = 'centimetres to 1\u00a0mm, inches to the nearest 1/8';
+export const lengthRounding = 'centimetres to 1\u00a0mm, inches to the nearest ⅛';
 
 /** The one rounding of a table, said in the same words everywhere. */
 export function roundingWords(...roundings: readonly string[]): string {

@@ -57,7 +57,7 @@ describe('lengths in both units', () => {
     ['10.2 cm', '10.2~cm (4~in)', '4~in (10.2~cm)'],
     ['50 cm', '50.0~cm (19⅝~in)', '19⅝~in (50.0~cm)'],
     ['4 in', '10.2~cm (4~in)', '4~in (10.2~cm)'],
-    ['1 mm', '0.1~cm (under 1/16~in)', 'under 1/16~in (0.1~cm)'],
+    ['1 mm', '0.1~cm (under 1⁄16~in)', 'under 1⁄16~in (0.1~cm)'],
     ['0 cm', '0.0~cm (0~in)', '0~in (0.0~cm)'],
   ])('%s', (text, metric, inch) => {
     expect(visible(formatLength(length(text).millimetres, 'metric'))).toBe(metric);
@@ -67,7 +67,7 @@ describe('lengths in both units', () => {
 
 describe('measured lengths keep what was written', () => {
   test.each([
-    ['15 3/16 in', '38.6~cm (15~3/16~in)', '15~3/16~in (38.6~cm)'],
+    ['15 3/16 in', '38.6~cm (15~3⁄16~in)', '15~3⁄16~in (38.6~cm)'],
     ['10.25 cm', '10.25~cm (4~in)', '4~in (10.25~cm)'],
     ['102 mm', '102~mm (4~in)', '4~in (102~mm)'],
     ['1/2 yd', '45.7~cm (0.5~yd)', '0.5~yd (45.7~cm)'],
@@ -81,7 +81,7 @@ describe('differences and changes carry a sign', () => {
   test.each([
     [40, '+4.0~cm (+1⅝~in)'],
     [-8, '−0.8~cm (−⅜~in)'],
-    [1, '+0.1~cm (under 1/16~in)'],
+    [1, '+0.1~cm (under 1⁄16~in)'],
     [0, '0.0~cm (0~in)'],
   ])('%d mm', (difference, text) => {
     expect(visible(formatLengthDifference(millimetres(difference), 'metric'))).toBe(text);

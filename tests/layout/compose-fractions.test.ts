@@ -11,6 +11,10 @@ test.each([
     '<svg><title>2⅜ in</title><text>2<tspan class="fraction">\u00A03⁄8</tspan> in</text></svg><span class="fraction">3⁄8</span>',
   ],
   ['<svg/>⅝<code>⅝</code>', '<svg/><span class="fraction">5⁄8</span><code>⅝</code>'],
+  [
+    '<p>under 1⁄16 in, 3⅞ in</p>',
+    '<p>under <span class="fraction">1⁄16</span> in, 3<span class="fraction">\u00A07⁄8</span> in</p>',
+  ],
   ['½ and ¼ are in the fonts', '½ and ¼ are in the fonts'],
 ])('%s', (html, composed) => {
   expect(composeFractions(html)).toBe(composed);
