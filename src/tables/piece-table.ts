@@ -8,6 +8,7 @@ import {spreadOver} from '../knitting/uncertainty.ts';
 import {type Gauge, stitches} from '../knitting/units.ts';
 import {englishList} from '../support/english-list.ts';
 import {failure, type Problem, type Result, success} from '../support/result.ts';
+import {setTypography} from '../support/typography.ts';
 import {oneOf, unreadable} from './attribute-readers.ts';
 import {arithmeticTable, optional, type Reader, withDefault} from './attributes.ts';
 import {capitalized} from './capitalized.ts';
@@ -86,7 +87,7 @@ function stepLine(step: WorkedStep, {gauges}: PieceOfItem, order: UnitOrder) {
   const shown = lengthShown(order);
   const text = step.lines.map((line) => line.text).join('; at the same time ');
   return {
-    label: step.part === null ? text : `${step.part}: ${text}`,
+    label: setTypography(step.part === null ? text : `${step.part}: ${text}`),
     cells: [
       `${step.stitches}`,
       `${step.rowsSoFar}`,
