@@ -26,12 +26,14 @@ export interface BuildWishes extends PrintWishes, SheetWishes {
  * earlier build made are removed: they may no longer be what the binder says. A draft leaves all other files alone.
  */
 export function runBuild(folder: string, around: Surroundings, wishes: BuildWishes): Promise<Outcome> {
-  return openToPrint(folder, around, wishes, (opened, ready) => build(opened, ready, around, wishes));
+  return openToPrint(folder, around, wishes, (opened, ready, allPrinted) =>
+    build(opened, {ready, allPrinted}, around, wishes),
+  );
 }
 
 async function build(
   opened: OpenedBinder,
-  ready: Promise<PrintBrowser>,
+  {ready, allPrinted}: {readonly ready: Promise<PrintBrowser>; allPrinted(): void},
   {progress}: Surroundings,
   wishes: BuildWishes,
 ): Promise<Outcome> {
@@ -53,6 +55,7 @@ async function build(
     };
   };
   const {files, findings, text} = await print();
+  allPrinted();
   for (const [path, content] of files) await workspace.write(path, content);
   if (!wishes.draft) await removeOldParts(workspace, files.keys(), progress);
   return {findings, textOf, written: [...files.keys()], isBroken: false, text};

@@ -13,21 +13,23 @@ export interface PrintWishes {
 
 /**
  * Reads and checks the binder in `folder` while the browser starts beside it, lends both to `use` and ends the browser,
- * whatever happens. That there is none, or that it does not start, is told by `OperationalError` to whoever waits for it.
+ * whatever happens; earlier when `use` calls `allPrinted`, so that it ends beside what is left to do. That there is none, or that it does not start, is told by `OperationalError` to whoever waits for it.
  * Throws as `openBinder` does.
  */
 export async function openToPrint<T>(
   folder: string,
   around: Surroundings,
   {browser}: PrintWishes,
-  use: (opened: OpenedBinder, ready: Promise<PrintBrowser>) => Promise<T>,
+  use: (opened: OpenedBinder, ready: Promise<PrintBrowser>, allPrinted: () => void) => Promise<T>,
 ): Promise<T> {
   const opened = await openFolder(folder, around);
   const setting = await browserSetting(opened.workspace);
   const search = findBrowser({flag: browser, setting, binderFolder: opened.folder}, thisMachine());
   const started = search.ok ? startBrowser(search.browser) : noBrowser(search.message);
   try {
-    return await use(await readBinder(opened, around), started.ready);
+    // What goes wrong at the end is told below.
+    const allPrinted = () => void started.end().catch(() => {});
+    return await use(await readBinder(opened, around), started.ready, allPrinted);
   } finally {
     await started.end();
   }

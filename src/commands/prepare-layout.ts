@@ -23,12 +23,13 @@ export async function prepareLayout(
   binder: Binder,
   {notes = false, only}: LayoutWishes = {},
 ): Promise<LayoutInput> {
-  const items = [...itemsById(binder).values()].filter(({id}) => only === undefined || only.has(id));
+  const all = [...itemsById(binder).values()];
+  const chosen = only === undefined ? null : all.filter(({id}) => only.has(id));
   const [layouts, pictures] = await Promise.all([
     loadLayouts(opened.workspace),
-    scalePhotos(opened, binder.photos, photoRequests(binder, items)),
+    scalePhotos(opened, binder.photos, photoRequests(binder, chosen ?? all)),
   ]);
-  const composition = await composeBinder(binder, pictures, notes ? opened.findings : null, items);
+  const composition = await composeBinder(binder, pictures, notes ? opened.findings : null, chosen);
   const findings = sortFindings([...opened.findings, ...composition.findings]);
   return {
     ...layouts,

@@ -66,9 +66,11 @@ export async function settleDocument(
   before: Uint8Array | null,
   {tagged}: {readonly tagged: boolean},
 ): Promise<SettledDocument> {
+  const draft = render(null);
   const {document, printed, counts} = await settle(
     {
-      render,
+      render: (given) => (given === null ? draft : render(given)),
+      usesCounts: ({usesCounts}) => usesCounts,
       print: ({html, sheets}, options) =>
         printPdf(
           browser,
@@ -77,7 +79,7 @@ export async function settleDocument(
         ),
       count: ({sheets}, {starts, pageCount}) => pageCounts(sheets, starts, pageCount),
     },
-    before && rememberedCounts(before, render(null).sheets),
+    before && draft.usesCounts ? rememberedCounts(before, draft.sheets) : null,
   );
   const labels = pageLabels(document.sheets, printed.starts, printed.pageCount);
   return {document, printed, counts, labels};

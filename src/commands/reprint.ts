@@ -25,13 +25,15 @@ export function runReprint(
   around: Surroundings,
   wishes: PrintWishes,
 ): Promise<Outcome> {
-  return openToPrint(folder, around, wishes, (opened, ready) => reprint(opened, ids, ready, around));
+  return openToPrint(folder, around, wishes, (opened, ready, allPrinted) =>
+    reprint(opened, ids, {ready, allPrinted}, around),
+  );
 }
 
 async function reprint(
   opened: OpenedBinder,
   ids: readonly string[],
-  ready: Promise<PrintBrowser>,
+  {ready, allPrinted}: {readonly ready: Promise<PrintBrowser>; allPrinted(): void},
   {progress}: Surroundings,
 ): Promise<Outcome> {
   const {binder, textOf, workspace} = opened;
@@ -41,6 +43,7 @@ async function reprint(
   const {input, findings} = await prepareReprint(opened, binder, chosen);
   const print = ids.length === 0 ? printRound : printItems;
   const printed = await print(await ready, workspace, input, chosen, progress);
+  allPrinted();
   for (const [path, pdf] of printed.files) await workspace.write(path, pdf);
   if (ids.length === 0) await removeOldReprints(workspace, printed.files.keys(), progress);
   return {

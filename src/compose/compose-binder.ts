@@ -12,12 +12,13 @@ import type {PrintedPicture} from './photo-requests.ts';
 export interface Composition {
   /** By item id, in the order of the syllabus. */
   readonly items: ReadonlyMap<string, ComposedItem>;
+  /** Those of the whole binder; none where only some items are composed, which print no list of them. */
   readonly references: readonly ReferenceEntry[];
   readonly findings: readonly Finding[];
 }
 
 /**
- * Phase 5, compute: the `chosen` items with their tables, citations and pictures; all of them when left out.
+ * Phase 5, compute: the `chosen` items with their tables, citations and pictures; all of them when null.
  * `pictures` are those of `photoRequests`, by key. Where `noted` is given, it and what composing finds are set beside the
  * blocks that caused them.
  */
@@ -25,19 +26,19 @@ export async function composeBinder(
   binder: Binder,
   pictures: ReadonlyMap<string, PrintedPicture>,
   noted: readonly Finding[] | null = null,
-  chosen: readonly Item[] = [...itemsById(binder).values()],
+  chosen: readonly Item[] | null = null,
 ): Promise<Composition> {
   const {engine, findings: ofStyle} = await openEngine(binder);
   const items = new Map<string, ComposedItem>();
   const findings: Finding[] = [...ofStyle];
-  for (const item of chosen) {
+  for (const item of chosen ?? itemsById(binder).values()) {
     const composed = composeItem({binder, item, engine, pictures});
     const notes = noted === null ? [] : notesOfItem(item, [...noted, ...composed.findings]).besideText;
     const shown = notes.length === 0 ? composed : composeItem({binder, item, engine, pictures, notes});
     items.set(item.id, shown.item);
     findings.push(...composed.findings);
   }
-  return {items, references: engine ? listReferences(binder, engine) : [], findings};
+  return {items, references: engine && chosen === null ? listReferences(binder, engine) : [], findings};
 }
 
 /** The engine for a binder's citations, and what is wrong with a style of the candidate's own. */

@@ -4,6 +4,7 @@ import {composeFractions} from './compose-fractions.ts';
 import {fontCss} from './font-css.ts';
 import {keepWhole} from './keep-whole.ts';
 import type {LayoutInput} from './layout-input.ts';
+import {usedFonts} from './used-fonts.ts';
 
 export interface DocumentParts {
   readonly title: string;
@@ -16,10 +17,16 @@ export interface DocumentParts {
 
 /**
  * The shell of every document. It is code and no template, so that no layout file can drop the policy that lets the
- * page load nothing and run nothing.
+ * page load nothing and run nothing. A page that is given another body later needs all fonts.
  */
-export function documentHtml(input: LayoutInput, {title, styles, pageRules, body}: DocumentParts): string {
-  const css = [fontCss(input.fonts), ...styles.map((name) => styleSheet(input, name)), pageRules].join('\n');
+export function documentHtml(
+  input: LayoutInput,
+  {title, styles, pageRules, body}: DocumentParts,
+  embedded: 'all fonts' | 'used fonts' = 'all fonts',
+): string {
+  const css = [...styles.map((name) => styleSheet(input, name)), pageRules].join('\n');
+  const text = keepWhole(composeFractions(body));
+  const fonts = embedded === 'all fonts' ? input.fonts : usedFonts(input.fonts, css + text);
   return `<!doctype html>
 <html lang="${input.binder.settings.language}">
 <head>
@@ -28,11 +35,12 @@ export function documentHtml(input: LayoutInput, {title, styles, pageRules, body
 <meta name="viewport" content="width=device-width">
 <title>${escapeHtml(title)}</title>
 <style>
+${fontCss(fonts)}
 ${css}
 </style>
 </head>
 <body>
-${keepWhole(composeFractions(body))}
+${text}
 </body>
 </html>
 `;

@@ -12,6 +12,20 @@ export interface LayoutEngine {
   render(name: string, view: object): SafeHtml;
 }
 
+const engines = new WeakMap<ReadonlyMap<string, string>, Map<BinderSettings['language'], LayoutEngine>>();
+
+/** The engine for these templates, which are read once for all documents of a run. */
+export function layoutEngine(
+  templates: ReadonlyMap<string, string>,
+  language: BinderSettings['language'],
+): LayoutEngine {
+  const known = engines.get(templates) ?? new Map<BinderSettings['language'], LayoutEngine>();
+  engines.set(templates, known);
+  const engine = known.get(language) ?? createLayoutEngine(templates, language);
+  known.set(language, engine);
+  return engine;
+}
+
 /**
  * Handlebars with everything closed that is not needed: only our helpers and the built-in ones are known, only own
  * properties are seen, and a name that the view does not have stops the build instead of printing nothing.

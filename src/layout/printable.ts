@@ -22,8 +22,11 @@ export interface RenderedSheet extends Sheet {
 
 /** A rendered document and the sheets it consists of, in page order (blank backs included, with the label of the sheet they belong to). */
 export interface Printable {
+  /** Made when it is first asked for: what sheets there are is known without it. */
   readonly html: string;
   readonly sheets: readonly RenderedSheet[];
+  /** Whether the document says how many pages its sheets take; if not, it is the same for whatever counts. */
+  readonly usesCounts: boolean;
   /** How a viewer's print dialogue is set at first; as the binder says when left out. */
   readonly sides?: 'single' | 'duplex';
 }

@@ -20,7 +20,7 @@ export function renderInserts(input: LayoutInput): Printable | null {
     ...(hasTabs ? [insert('Tab strips', 'tab-strips', tabStripsView(input, sizeOf(tabs)))] : []),
   ];
   if (sheets.length === 0) return null;
-  return {...renderSheets(input, `Inserts: ${candidate.name}`, sheets, null), sides: 'single'};
+  return renderSheets(input, `Inserts: ${candidate.name}`, sheets, null, {sides: 'single'});
 }
 
 function insert(label: string, layout: string, view: object): PlannedSheet {

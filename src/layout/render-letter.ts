@@ -13,6 +13,5 @@ export function renderLetter(input: LayoutInput, counts: PageCounts): Printable 
     .map((composed) => itemSheet(input, composed, null));
   if (letters.length === 0) return null;
   const sheets = settings.sides === 'duplex' ? withBlankBacks(letters, counts) : letters;
-  const printable = renderSheets(input, `Letter: ${settings.candidate.name}`, sheets, counts);
-  return {...printable, html: unlinkAbsent(printable.html)};
+  return renderSheets(input, `Letter: ${settings.candidate.name}`, sheets, counts, {finish: unlinkAbsent});
 }

@@ -18,13 +18,13 @@ export function renderReprint(input: LayoutInput, ids: readonly string[], counts
   const {settings} = input.binder;
   const items = ids.flatMap((id) => input.composed.get(id) ?? []);
   const sheets = items.flatMap((composed) => resubmissionSheets(input, composed));
-  const {html, sheets: printed} = renderSheets(
+  return renderSheets(
     input,
     `Resubmission: ${settings.candidate.name}, ${items.map(({item}) => item.id).join(', ')}`,
     settings.sides === 'duplex' ? withBlankBacks(sheets, counts) : sheets,
     counts,
+    {finish: unlinkAbsent},
   );
-  return {html: unlinkAbsent(html), sheets: printed};
 }
 
 function resubmissionSheets(input: LayoutInput, composed: ComposedItem): readonly PlannedSheet[] {

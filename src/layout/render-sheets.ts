@@ -1,5 +1,5 @@
 import {type DocumentParts, documentHtml} from './document.ts';
-import {createLayoutEngine} from './layout-engine.ts';
+import {layoutEngine} from './layout-engine.ts';
 import type {LayoutInput} from './layout-input.ts';
 import {errorsOn, pageRules} from './page-rules.ts';
 import type {PlannedSheet} from './planned-sheet.ts';
@@ -14,15 +14,28 @@ const styles = [
   'styles/cut-outs.css',
 ];
 
+interface RenderWishes extends Pick<Printable, 'sides'> {
+  /** What is done to the HTML at the end. */
+  readonly finish?: (html: string) => string;
+}
+
 /** Renders planned sheets, each from its own template, into one document with leaf numbers. */
 export function renderSheets(
   input: LayoutInput,
   title: string,
   sheets: readonly PlannedSheet[],
   counts: PageCounts,
+  {finish = (html) => html, ...sides}: RenderWishes = {},
 ): Printable {
+  let html: string | undefined;
   return {
-    html: documentHtml(input, sheetParts(input, title, sheets, counts)),
+    get html() {
+      html ??= finish(documentHtml(input, sheetParts(input, title, sheets, counts), 'used fonts'));
+      return html;
+    },
+    ...sides,
+    // A sheet by itself counts its pages while it is printed, and what is cut out bears no number.
+    usesCounts: sheets.length > 1 && sheets.some(({page}) => page !== 'cutting sheet'),
     sheets: sheets.map((sheet) => ({
       anchor: sheet.anchor,
       label: sheet.label,
@@ -40,7 +53,7 @@ export function sheetParts(
   sheets: readonly PlannedSheet[],
   counts: PageCounts,
 ): DocumentParts {
-  const engine = createLayoutEngine(input.templates, input.binder.settings.language);
+  const engine = layoutEngine(input.templates, input.binder.settings.language);
   const body = engine.render('document.hbs', {
     sheets: sheets.map(({anchor, label, blank, layout, view}) => ({
       anchor,

@@ -22,7 +22,7 @@ export function renderTags(input: LayoutInput): Printable | null {
     page: 'cutting sheet',
     paper: grid.paper,
   };
-  return {...renderSheets(input, `Tags: ${settings.candidate.name}`, [sheet], null), sides};
+  return renderSheets(input, `Tags: ${settings.candidate.name}`, [sheet], null, {sides});
 }
 
 /** What the tags themselves ask for; labels do not go through the printer twice without need. */

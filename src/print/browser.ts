@@ -1,6 +1,6 @@
 import {type ChildProcess, execFile} from 'node:child_process';
 import {once} from 'node:events';
-import type {Browser, Page, Protocol} from 'puppeteer-core';
+import type {Browser, ConsoleMessage, HTTPRequest, Page, Protocol} from 'puppeteer-core';
 import {OperationalError} from '../support/operational-error.ts';
 import {plural} from '../support/plural.ts';
 import type {FoundBrowser} from './find-browser.ts';
@@ -8,14 +8,17 @@ import {makeProfileFolder} from './profile-folder.ts';
 
 export type PrintPage = Page;
 export type PrintNode = Protocol.DOM.Node;
+export type PrintRequest = HTTPRequest;
+export type PrintMessage = ConsoleMessage;
 
 /** A running browser that cannot reach any network. */
 export interface PrintBrowser {
   /** Its own name and version, such as `HeadlessChrome/156.0.8078.108`. */
   readonly version: string;
   /**
-   * Runs `run` on a new, empty page and closes it. Throws `OperationalError` at once when the page or the browser
-   * crashes, and when `run` takes longer than `deadline` milliseconds.
+   * Runs `run` on an empty page, which is new or was emptied after another run: to open one takes half as long as to
+   * print a short document. How it is set and who listens to it is the caller's business, before and after. Throws
+   * `OperationalError` at once when the page or the browser crashes, and when `run` takes longer than `deadline` milliseconds.
    */
   withPage<T>(run: (page: PrintPage) => Promise<T>, deadline: number): Promise<T>;
 }
@@ -48,7 +51,7 @@ export async function withBrowser<T>(
 export interface StartedBrowser {
   /** Rejects with `OperationalError` when it does not start; that nobody waits for it is no fault. */
   readonly ready: Promise<PrintBrowser>;
-  /** Waits until neither a process nor the profile folder is left. */
+  /** Waits until neither a process nor the profile folder is left. To ask again is to wait for the same. */
   end(): Promise<void>;
 }
 
@@ -57,18 +60,25 @@ export function startBrowser(found: FoundBrowser): StartedBrowser {
   const profile = makeProfileFolder();
   const browser = profile.then(({path}) => launch(found, path));
   const ready = browser.then(async (launched): Promise<PrintBrowser> => {
-    const version = await launched.version();
-    return {version, withPage: (use, deadline) => withPage(launched, use, deadline)};
+    const [version, pages] = await Promise.all([launched.version(), launched.pages()]);
+    // The browser starts with an empty page.
+    const idle = pages.map((page) => Promise.resolve(page));
+    return {version, withPage: (use, deadline) => withPage(launched, idle, use, deadline)};
   });
   ready.catch(() => {});
+  let ended: Promise<void> | undefined;
+  const end = async () => {
+    try {
+      await browser.then(close, () => {});
+    } finally {
+      await profile.then(({remove}) => remove());
+    }
+  };
   return {
     ready,
-    async end() {
-      try {
-        await browser.then(close, () => {});
-      } finally {
-        await profile.then(({remove}) => remove());
-      }
+    end() {
+      ended ??= end();
+      return ended;
     },
   };
 }
@@ -162,7 +172,13 @@ async function startFault({path}: FoundBrowser, userDataDir: string): Promise<st
   return telling?.replace(/[.:]$/, '') ?? 'it ends at once, without a reason';
 }
 
-async function withPage<T>(browser: Browser, run: (page: Page) => Promise<T>, deadline: number): Promise<T> {
+/** Takes one of the `idle` pages, where there is one, and puts its page there afterwards, unless `run` fails. */
+async function withPage<T>(
+  browser: Browser,
+  idle: Promise<Page>[],
+  run: (page: Page) => Promise<T>,
+  deadline: number,
+): Promise<T> {
   const {PuppeteerError} = await import('puppeteer-core');
   let fail: (reason: OperationalError) => void = () => {};
   const trouble = new Promise<never>((_, reject) => {
@@ -178,10 +194,13 @@ async function withPage<T>(browser: Browser, run: (page: Page) => Promise<T>, de
   }, deadline);
   browser.once('disconnected', gone);
   try {
-    const page = await Promise.race([browser.newPage(), trouble]);
+    const page = await Promise.race([idle.pop() ?? browser.newPage(), trouble]);
     page.once('error', stopped);
     const result = await Promise.race([run(page), trouble]);
-    await Promise.race([page.close(), trouble]);
+    page.off('error', stopped);
+    const emptied = page.goto('about:blank', {timeout: 0}).then(() => page);
+    emptied.catch(() => {}); // Whoever takes it next is told; the browser may end before.
+    idle.push(emptied);
     return result;
   } catch (error) {
     // A call that was under way when the browser went may fail before the browser's end is told.

@@ -15,6 +15,7 @@ import {openPdf, type PdfFile, pageObjects} from './pdf-file.ts';
 import {PdfSyntaxError} from './pdf-syntax.ts';
 import type {PrintedDocument, PrintJob, PrintTrouble} from './print-job.ts';
 import {refuseRequests} from './refuse-requests.ts';
+import {showDocument} from './show-document.ts';
 
 export interface PrintOptions {
   /**
@@ -76,7 +77,7 @@ async function printHere(
   {html, anchors}: PrintJob,
   {tagged, pages}: PrintOptions,
 ): Promise<PrintedDocument> {
-  await page.setContent(withPolicy(html), {timeout: 0});
+  await showDocument(page, withPolicy(html));
   const fonts = await page.evaluate(loadFonts);
   await page.evaluate(breakWideTables);
   await page.evaluate(shrinkToFit);
@@ -113,8 +114,11 @@ async function inspect(
   fonts: readonly DeclaredFont[],
   inMargins: readonly Overflow[],
 ): Promise<PrintTrouble[]> {
-  const missing = await page.evaluate(findMissing, anchors);
-  const overflow = await page.evaluate(findOverflow, anchors);
+  // Pictures are decoded beside the measuring.
+  const [missing, overflow] = await Promise.all([
+    page.evaluate(findMissing, anchors),
+    page.evaluate(findOverflow, anchors),
+  ]);
   return [
     ...fonts
       .filter(({loaded}) => !loaded)

@@ -8,6 +8,8 @@ export interface Settling<Document> {
   render(counts: Counts | null): Document;
   print(document: Document, options: {readonly tagged: boolean}): Promise<PrintedDocument>;
   count(document: Document, printed: PrintedDocument): Counts;
+  /** Whether the document's text holds numbers of its own pages. */
+  usesCounts(document: Document): boolean;
 }
 
 export interface Settled<Document> {
@@ -27,19 +29,23 @@ const unsettled: PrintTrouble = {
 };
 
 /**
- * Prints a document whose text holds the numbers of its own pages, which are known only when it is printed.
+ * Prints a document whose text may hold the numbers of its own pages, which are known only when it is printed. One that
+ * holds none is printed once.
  *
  * With the counts of an earlier build it prints at once and compares; without, it prints once for the counts alone.
  * Then it prints with the counts of the print before, until both agree. Counts that never do become a trouble.
  */
 export async function settle<Document>(
-  {render, print, count}: Settling<Document>,
+  {render, print, count, usesCounts}: Settling<Document>,
   remembered: Counts | null,
 ): Promise<Settled<Document>> {
   let counts = remembered;
   if (counts === null) {
     const draft = render(null);
-    counts = count(draft, await print(draft, {tagged: false}));
+    const isFinal = !usesCounts(draft);
+    const printed = await print(draft, {tagged: isFinal});
+    counts = count(draft, printed);
+    if (isFinal) return {document: draft, printed, counts};
   }
   for (let round = 1; ; round++) {
     const document = render(counts);
@@ -53,6 +59,6 @@ export async function settle<Document>(
   }
 }
 
-function areEqual(a: Counts, b: Counts): boolean {
+export function areEqual(a: Counts, b: Counts): boolean {
   return a.size === b.size && [...a].every(([anchor, pages]) => b.get(anchor) === pages);
 }

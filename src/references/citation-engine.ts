@@ -4,6 +4,7 @@ import {type CitationLanguage, loadCitationLocale} from './citation-locale.ts';
 import {type CitationStyle, loadCitationStyle} from './citation-style.ts';
 import {Library} from './library.ts';
 import {type RenderedItem, renderItem} from './render-item.ts';
+import {sharingSortMacros} from './share-sort-macros.ts';
 import type {Source} from './source.ts';
 import {toCslItem} from './to-csl-item.ts';
 
@@ -41,7 +42,9 @@ export async function createCitationEngine(options: CitationEngineOptions): Prom
     retrieveItem: (id: string) => toCslItem(library.sourceOf(id), id, style),
     embedBibliographyEntry: markEntry,
   };
-  const processor = withRealErrors(() => new CSL.Engine(system, styleXml, language, true));
+  const processor = withRealErrors(() =>
+    sharingSortMacros(CSL, () => new CSL.Engine(system, styleXml, language, true)),
+  );
   return {
     renderItem: (clusters) => withRealErrors(() => renderItem({processor, style, library}, clusters)),
     renderBibliography: (keys) => withRealErrors(() => renderBibliography({processor, style, library}, keys)),

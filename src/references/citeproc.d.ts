@@ -37,13 +37,42 @@ declare module 'citeproc' {
       | false;
   }
 
-  const CSL: {
+  /** One step of a style as the processor runs it. */
+  export interface CiteprocToken {
+    /** The macro that it calls; only where it calls one. */
+    readonly postponed_macro?: string;
+    readonly strings: {readonly sort_direction?: number};
+    readonly execs: ((state: CiteprocBuilder, item: unknown, cite: unknown) => void)[];
+  }
+
+  /** An engine while the processor builds it; not part of what the processor promises. */
+  export interface CiteprocBuilder {
+    readonly build: {
+      readonly root: 'citation' | 'bibliography';
+      /** `_sort` within a sort key, else empty. */
+      readonly extension: string;
+      readonly substitute_level: {value(): unknown};
+    };
+    readonly citation_sort: {tokens: CiteprocToken[]};
+    readonly bibliography_sort: {tokens: CiteprocToken[]};
+    /** Tells each of `tokens` which one is next. */
+    configureTokenList(tokens: readonly CiteprocToken[]): void;
+  }
+
+  export interface Citeproc {
+    /** Writes what the macro that `call` calls does to the end of `target`. */
+    expandMacro: (this: CiteprocBuilder, call: CiteprocToken, target: CiteprocToken[]) => void;
+    /** Runs one step; the place of the next one in its list. */
+    readonly tokenExec: (this: CiteprocBuilder, token: CiteprocToken, item: unknown, cite: unknown) => number;
+    readonly Token: new (name: string, type: number) => CiteprocToken;
+    readonly SINGLETON: number;
     readonly Engine: new (
       system: CiteprocSystem,
       styleXml: string,
       language: string,
       forceLanguage: boolean,
     ) => CiteprocEngine;
-  };
+  }
+  const CSL: Citeproc;
   export default CSL;
 }

@@ -29,7 +29,12 @@ vi.mock('node:fs/promises', async (real) => {
 vi.mock('node:timers/promises', () => ({setTimeout: async () => {}}));
 // What takes time and touches no file of the binder: the browser, its pages, and the citations.
 vi.mock('puppeteer-core', () => {
-  const browser = {version: async () => 'none', close: async () => {}, process: () => null};
+  const browser = {
+    version: async () => 'none',
+    pages: async () => [],
+    close: async () => {},
+    process: () => null,
+  };
   return {default: {launch: async () => browser}};
 });
 vi.mock('../../src/commands/print-binder.ts', () => {

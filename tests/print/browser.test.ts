@@ -77,6 +77,24 @@ test('the browser has a private folder while it runs, and nothing of it stays', 
   await expect.poll(browserProcesses).toEqual([]);
 });
 
+test('a page is lent again when it was emptied, and two at once are two', async () => {
+  await withBrowser(found, async (browser) => {
+    const first = await browser.withPage(async (page) => {
+      await page.setContent('<title>One</title><p id="left">left');
+      return page;
+    }, 30_000);
+    await browser.withPage(async (page) => {
+      expect(page).toBe(first);
+      expect(await page.content()).toBe('<html><head></head><body></body></html>');
+      await browser.withPage(async (beside) => expect(beside).not.toBe(page), 30_000);
+    }, 30_000);
+    // One that failed is in who knows what state.
+    const failed = browser.withPage(() => Promise.reject(new Error('ours')), 30_000);
+    await expect(failed).rejects.toThrow('ours');
+    await Promise.all([1, 2].map(() => browser.withPage(async (page) => page.title(), 30_000)));
+  });
+});
+
 test('what the caller throws comes through, and nothing stays', async () => {
   const ours = new Error('ours');
   await expect(

@@ -1,11 +1,12 @@
 import {describe, expect, test} from 'vitest';
+import {withBrowser} from '../../src/print/browser.ts';
 import {finishPdf} from '../../src/print/finish-pdf.ts';
 import {printPdf} from '../../src/print/html-to-pdf.ts';
 import {readPdfFacts} from '../../src/print/pdf-facts.ts';
 import type {PdfDetails} from '../../src/print/print-job.ts';
 import {readWithPdfJs} from './read-with-pdfjs.ts';
 import {anchorsOf, documentOf} from './sample-binder.ts';
-import {sharedBrowser} from './shared-browser.ts';
+import {foundBrowser, sharedBrowser} from './shared-browser.ts';
 
 const browser = sharedBrowser();
 
@@ -103,6 +104,17 @@ test('two prints of one document have the same bytes when they are finished', as
   const [raw, second] = [await printed(), finishPdf(await printed(), details)];
   expect(Buffer.from(second).equals(Buffer.from(first))).toBe(true);
   expect(readPdfFacts(raw).created).not.toBe(readPdfFacts(first).created);
+});
+
+test('what was printed before on the same page of the browser makes no difference', async () => {
+  const css = '@page{size:200mm 100mm;margin:30mm} p{columns:2;font:30px serif} :root{--text-width:90px}';
+  const other = {html: documentOf([...sheets, ...sheets], {css}), anchors: anchorsOf(6)};
+  await withBrowser(foundBrowser, async (fresh) => {
+    const print = async () => finishPdf((await printPdf(fresh, job, {tagged: true})).pdf, details);
+    const first = await print();
+    await printPdf(fresh, other, {tagged: true});
+    expect(Buffer.from(await print()).equals(Buffer.from(first))).toBe(true);
+  });
 });
 
 describe('the ids of header cells, which Chromium counts differently from print to print', () => {

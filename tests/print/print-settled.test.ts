@@ -4,7 +4,7 @@ import type {PrintedDocument} from '../../src/print/print-job.ts';
 import {type Counts, settle} from '../../src/print/print-settled.ts';
 
 /** A printer of documents that are nothing but their counts: `pagesWith` says how many pages a document of given numbers takes. */
-function printer(pagesWith: (written: Counts | null) => Counts) {
+function printer(pagesWith: (written: Counts | null) => Counts, {usesCounts = true} = {}) {
   const prints: {written: Counts | null; tagged: boolean}[] = [];
   return {
     prints,
@@ -14,6 +14,7 @@ function printer(pagesWith: (written: Counts | null) => Counts) {
       return {pdf: new Uint8Array(), pageCount: 0, starts: new Map(), troubles: []};
     },
     count: (written: Counts | null) => pagesWith(written),
+    usesCounts: () => usesCounts,
   };
 }
 
@@ -35,6 +36,13 @@ test('without earlier counts: once for the counts, untagged, and once for good',
   ]);
   expect(counts).toEqual(steady);
   expect(printed.troubles).toEqual([]);
+});
+
+test('a document that says nothing of its pages: printed once, for good', async () => {
+  const machine = printer(() => steady, {usesCounts: false});
+  const {document, counts} = await settle(machine, null);
+  expect(machine.prints).toEqual([{written: null, tagged: true}]);
+  expect({document, counts}).toEqual({document: null, counts: steady});
 });
 
 test('with the true counts of an earlier build: printed once', async () => {

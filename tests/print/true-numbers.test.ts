@@ -23,6 +23,7 @@ test('the numbers printed in the contents are those of the pages, and the next b
   let prints = 0;
   const binder = {
     render,
+    usesCounts: () => true,
     print: (html: string, options: {readonly tagged: boolean}) => {
       prints++;
       return printPdf(browser(), {html, anchors}, options);
