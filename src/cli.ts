@@ -6,6 +6,7 @@ import type {CommandWords, FindingsFormat, Outcome, Surroundings, Typed} from '.
 import {commandList} from './commands/command-list.ts';
 import {readOwnManifest} from './commands/own-manifest.ts';
 import {runCommand} from './commands/run-command.ts';
+import {tuneCompiling} from './commands/tune-compiling.ts';
 import {formatJson} from './diagnostics/format-json.ts';
 import {formatText, type Palette, plainPalette} from './diagnostics/format-text.ts';
 import {OperationalError} from './support/operational-error.ts';
@@ -25,6 +26,7 @@ let verbose = false;
 process.exitCode = await main(process.argv);
 
 async function main(argv: readonly string[]): Promise<number> {
+  tuneCompiling(process.versions.v8);
   // On leaving, the browser ends with its pipe and its profile folder is removed; a file is whole or not there.
   process.once('SIGINT', () => process.exit(130));
   process.once('SIGTERM', () => process.exit(143));

@@ -1,5 +1,6 @@
+import {rm} from 'node:fs/promises';
 import {fileURLToPath} from 'node:url';
-import {build} from 'esbuild';
+import {build, type Plugin} from 'esbuild';
 
 /*
  * Part of `npm run compile`: joins the compiled modules and the small packages they use into the few files in
@@ -20,6 +21,22 @@ const apart = [
   '@fontsource/*',
 ];
 
+/**
+ * gray-matter only splits here: every engine that it could call is refused (src/markdown/front-matter.ts). Its YAML reader
+ * would be loaded all the same, and would load a reader of JavaScript.
+ */
+const withoutSecondYaml: Plugin = {
+  name: 'without-second-yaml',
+  setup({onResolve, onLoad}) {
+    onResolve({filter: /^js-yaml$/}, ({path}) => ({path, namespace: 'left-out'}));
+    onLoad({filter: /.*/, namespace: 'left-out'}, () => ({
+      contents: "exports.safeLoad = exports.safeDump = () => { throw new Error('js-yaml is left out'); };",
+    }));
+  },
+};
+
+// A chunk of an earlier run would be packed too.
+await rm(`${compiled}/program`, {recursive: true, force: true});
 await build({
   entryPoints: [`${compiled}/cli.js`],
   entryNames: 'swatchleaf',
@@ -30,6 +47,7 @@ await build({
   platform: 'node',
   target: 'node20.19',
   external: apart,
+  plugins: [withoutSecondYaml],
   // gray-matter and what it uses call `require` for what Node itself brings.
   banner: {
     js: "import {createRequire as requireFrom} from 'node:module'; const require = requireFrom(import.meta.url);",

@@ -5,7 +5,7 @@ import {type ReadingFault, readingFinding} from '../model/reading-rules.ts';
 import {readYaml} from '../yaml/read-yaml.ts';
 import {splitFrontMatter} from './front-matter.ts';
 import {faultOfSize} from './input-limits.ts';
-import {markdownParser} from './processor.ts';
+import {markdownParserFor} from './processor.ts';
 import {readBody} from './read-body.ts';
 import {unknownDirective} from './unknown-directive.ts';
 
@@ -17,21 +17,24 @@ export function parseItem(file: string, text: string, knownDirectives?: readonly
   // Lines and columns stay true: only the ends of lines become shorter.
   const content = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const finding = (fault: ReadingFault): Finding => readingFinding(file, fault);
-  const {yaml: fields, bodyStart, problem} = splitFrontMatter(content);
-  const yaml = readYaml(fields, 2);
+  const {yaml: written, bodyStart, problem} = splitFrontMatter(content);
+  const yaml = readYaml(written, 2);
   const fieldFaults = [
     ...(problem ? [{rule: 'front-matter', ...problem} as const] : []),
     ...yaml.problems.map((fault) => ({rule: 'yaml-syntax', ...fault}) as const),
   ];
 
-  // The fields become blank, so that every offset, line and column counts in the whole file.
-  // So does a second byte order mark, which the parser would leave out.
-  const blank = content.slice(0, bodyStart).replace(/[^\n]/g, ' ');
-  const markdown = blank + content.slice(bodyStart).replace(/^\uFEFF/, ' ');
-  const sizeFault = faultOfSize(markdown);
+  const fields = content.slice(0, bodyStart);
+  // A second byte order mark becomes a space: the parser would leave it out.
+  const below = content.slice(bodyStart).replace(/^\uFEFF/, ' ');
+  // The fields become blank, so that every line and column counts in the whole file.
+  const sizeFault = faultOfSize(fields.replace(/[^\n]+/g, (line) => ' '.repeat(line.length)) + below);
+  // The parser looks at every space: it gets only the ends of the lines.
+  const markdown = fields.replace(/[^\n]+/g, '') + below;
+  const parser = markdownParserFor(markdown);
   const tree: Root = sizeFault
     ? {type: 'root', children: []}
-    : markdownParser.runSync(markdownParser.parse(markdown), markdown);
+    : parser.runSync(parser.parse(markdown), markdown);
   const {body, faults} = readBody(tree, content);
   const unknown = body.directives
     .filter(({name}) => knownDirectives && name !== 'pagebreak' && !knownDirectives.includes(name))

@@ -19,6 +19,7 @@ import {remarkLinks} from './plugins/remark-links.ts';
 import {remarkPhoto} from './plugins/remark-photo.ts';
 import {remarkShiftedHeadings} from './plugins/remark-shifted-headings.ts';
 import {remarkTypography} from './plugins/remark-typography.ts';
+import {mayHoldAddress, remarkWithoutAddresses} from './plugins/remark-without-addresses.ts';
 import {remarkWrittenAddresses} from './plugins/remark-written-addresses.ts';
 import {remarkWrittenColons} from './plugins/remark-written-colons.ts';
 import {remarkWrittenRows} from './plugins/remark-written-rows.ts';
@@ -34,6 +35,16 @@ export const markdownParser = unified()
   .use(remarkCitation) // After GFM: ours is asked first, so `[@key]` is no link reference.
   .use(remarkWrittenColons) // `Row 1:k2` is text, not a directive in the sentence.
   .freeze();
+
+/** The same tree, sooner, for a text that cannot hold a bare address. */
+const addresslessParser = markdownParser()
+  .use(remarkWithoutAddresses) // After all the others: takes out what GFM has put in.
+  .freeze();
+
+/** The parser for `text`. */
+export function markdownParserFor(text: string): typeof markdownParser {
+  return mayHoldAddress(text) ? markdownParser : addresslessParser;
+}
 
 /** An item's tree → HTML. */
 export function bodyComposer(context: ComposeContext) {

@@ -1,10 +1,10 @@
-import type {Definition, Root} from 'mdast';
+import type {Definition, Nodes, Root} from 'mdast';
 import {toString as textOf} from 'mdast-util-to-string';
-import {visit} from 'unist-util-visit';
 import type {Place} from '../diagnostics/finding.ts';
 import type {Body} from '../model/body.ts';
 import {readCitations} from '../model/read-citations.ts';
 import type {ReadingFault} from '../model/reading-rules.ts';
+import {eachNode} from '../support/each-node.ts';
 import {countWords} from './count-words.ts';
 import {linePlaces} from './line-places.ts';
 import {linkKind} from './link-kind.ts';
@@ -43,7 +43,7 @@ export function readBody(
     if (linkKind(url) === 'nowhere') faults.push(deadLink(url, place));
   }
 
-  visit(tree, (node, _, parent) => {
+  eachNode<Nodes>(tree, (node, parent) => {
     // GFM turns some bare addresses into links without saying where they stand.
     const place = nodePlace(node.position ? node : (parent ?? node));
     switch (node.type) {
@@ -97,8 +97,9 @@ export function readBody(
 /** Link definitions by identifier; of two with one identifier the first counts, as CommonMark says. */
 function definitionsIn(tree: Root): ReadonlyMap<string, Definition> {
   const definitions = new Map<string, Definition>();
-  visit(tree, 'definition', (node) => {
-    if (!definitions.has(node.identifier)) definitions.set(node.identifier, node);
+  eachNode<Nodes>(tree, (node) => {
+    if (node.type === 'definition' && !definitions.has(node.identifier))
+      definitions.set(node.identifier, node);
   });
   return definitions;
 }

@@ -1,5 +1,4 @@
 import type {Nodes, Paragraph, Parents, Root} from 'mdast';
-import {visit} from 'unist-util-visit';
 import type {Place} from '../diagnostics/finding.ts';
 import type {Quotation} from '../model/body.ts';
 import {countWords} from './count-words.ts';
@@ -12,16 +11,17 @@ import {nodePlace} from './node-place.ts';
  */
 export function readQuotations(tree: Root, lines: readonly string[]): readonly Quotation[] {
   const quotations: Quotation[] = [];
-  visit(tree, (node, index, parent) => {
+  const lookAt = (node: Nodes, before: Nodes | undefined) => {
     if (node.type === 'blockquote') {
-      const before = parent?.children[(index ?? 0) - 1];
       const isCited = hasCitation(node) || (before?.type === 'paragraph' && hasCitation(before));
       quotations.push({words: countWords({type: 'root', children: [node]}), isCited, place: nodePlace(node)});
-      return 'skip';
+      return;
     }
     if (node.type === 'paragraph') quotations.push(...inParagraph(node, lines));
-    return undefined;
-  });
+    if (!('children' in node)) return;
+    for (const [index, child] of node.children.entries()) lookAt(child, node.children[index - 1]);
+  };
+  lookAt(tree, undefined);
   return quotations;
 }
 
@@ -74,12 +74,8 @@ function placeAt(pieces: readonly TextPiece[], offset: number, lines: readonly s
   return null;
 }
 
-function hasCitation(node: Parents): boolean {
-  let found = false;
-  visit(node, 'citationCluster', () => {
-    found = true;
-  });
-  return found;
+function hasCitation(node: Nodes): boolean {
+  return node.type === 'citationCluster' || ('children' in node && node.children.some(hasCitation));
 }
 
 function wordsIn(text: string): number {

@@ -6,6 +6,6 @@ export const stubTexts = ['…', '...', 'TODO', '?'] as const;
 
 /** Whether `text` says nothing yet: empty, or only what a stub file holds. */
 export function isStubText(text: string): boolean {
-  const trimmed = text.trim();
-  return trimmed === '' || stubTexts.some((stub) => stub === trimmed.toUpperCase());
+  const capitals = text.trim().toUpperCase();
+  return capitals === '' || stubTexts.some((stub) => stub === capitals);
 }

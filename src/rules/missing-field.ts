@@ -3,7 +3,7 @@ import {englishList} from '../support/english-list.ts';
 import type {Rule} from './define-rule.ts';
 import {scalarAt, valueAt} from './parts/field-place.ts';
 import {type FieldValue, fieldValues} from './parts/field-values.ts';
-import {isUnread} from './parts/is-unread.ts';
+import {isUnread, readFindingsIn} from './parts/is-unread.ts';
 import {itemsToComplete} from './parts/items-to-complete.ts';
 
 /**
@@ -57,9 +57,7 @@ function missingFields(item: Item, binder: Binder) {
 
 /** A name that no item can have is a finding about the syllabus, not about every item. */
 function requiredFields(item: Item, binder: Binder): readonly string[] {
-  const unknown = binder.readFindings.filter(
-    ({file, rule}) => file === binder.syllabus.file && rule === 'unknown-field',
-  );
+  const unknown = readFindingsIn(binder, binder.syllabus.file).filter(({rule}) => rule === 'unknown-field');
   return (item.requirement?.limits.fields ?? []).filter(
     (name) => !unknown.some(({actual}) => actual === name),
   );

@@ -1,8 +1,9 @@
+import type {Nodes} from 'mdast';
 import {toString as textOf} from 'mdast-util-to-string';
-import {visit} from 'unist-util-visit';
 import type {Place} from '../diagnostics/finding.ts';
 import type {Item} from '../model/binder.ts';
 import {isStubText} from '../model/stub-text.ts';
+import {eachNode} from '../support/each-node.ts';
 import type {Rule} from './define-rule.ts';
 import {scalarAt} from './parts/field-place.ts';
 import {textsIn} from './parts/field-values.ts';
@@ -34,8 +35,7 @@ export const stubText: Rule = {
         });
       }
     }
-    for (const {path, text} of textsIn(binder.settings)) {
-      if (text === '' || !isStubText(text)) continue;
+    for (const {path, text} of textsIn(binder.settings, isStub)) {
       report({
         file: binder.settingsFile,
         ...scalarAt(binder.settingsPlaces, path, text),
@@ -57,12 +57,14 @@ interface Stub {
 }
 
 function stubFields(item: Item): readonly Stub[] {
-  return textsIn(item.fields)
-    .filter(({text}) => text !== '' && isStubText(text))
-    .map(({path, text}) => {
-      const name = nameOf(path);
-      return {place: scalarAt(item.places, path, text).place, text, where: `in \`${name}\``, name};
-    });
+  return textsIn(item.fields, isStub).map(({path, text}) => {
+    const name = nameOf(path);
+    return {place: scalarAt(item.places, path, text).place, text, where: `in \`${name}\``, name};
+  });
+}
+
+function isStub(text: string): boolean {
+  return text !== '' && isStubText(text);
 }
 
 function nameOf(path: readonly (string | number)[]): string {
@@ -71,7 +73,9 @@ function nameOf(path: readonly (string | number)[]): string {
 
 function stubParagraphs(item: Item): readonly Stub[] {
   const stubs: Stub[] = [];
-  visit(item.body.tree, 'paragraph', ({children, position}) => {
+  eachNode<Nodes>(item.body.tree, (node) => {
+    if (node.type !== 'paragraph') return;
+    const {children, position} = node;
     const [only, ...others] = children;
     if (!position || only?.type !== 'text' || others.length > 0 || !isStubText(textOf(only))) return;
     const {start, end} = position;

@@ -3,6 +3,8 @@ import {plural} from '../support/plural.ts';
 import {type Result, success} from '../support/result.ts';
 import {unreadable} from './attribute-readers.ts';
 
+type Block = Item['body']['blocks'][number];
+
 export interface ChartBlock {
   readonly language: 'rows' | 'chart';
   readonly text: string;
@@ -14,8 +16,8 @@ export function chartBlock(
   number: number | null,
   languages: readonly ChartBlock['language'][],
 ): Result<ChartBlock> {
-  const blocks = item.body.blocks.flatMap(({language, text}) =>
-    languages.filter((known) => known === language).map((known) => ({language: known, text})),
+  const blocks = item.body.blocks.filter((each): each is Block & ChartBlock =>
+    languages.some((known) => known === each.language),
   );
   const block = blocks[(number ?? 1) - 1];
   if (block) return success(block);

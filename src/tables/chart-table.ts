@@ -2,6 +2,7 @@ import type {ChartGrid} from '../knitting/chart/chart-grid.ts';
 import {chartOfRows} from '../knitting/chart/chart-of-rows.ts';
 import {readChart} from '../knitting/chart/read-chart.ts';
 import type {UnitOrder} from '../knitting/format-quantity.ts';
+import {rowsOf} from '../knitting/rows/known-rows.ts';
 import type {Item} from '../model/binder.ts';
 import type {ComputedTable} from '../model/computed-table.ts';
 import {plural} from '../support/plural.ts';
@@ -31,14 +32,14 @@ export const chartTable = arithmeticTable({
 
 /** A `rows` or `chart` block drawn; also what stands in the place of a fenced `chart` block. */
 export function chartOfBlock(
-  {language, text}: ChartBlock,
+  block: ChartBlock,
   item: Item,
   order: UnitOrder,
   wantedSize = 1,
 ): Result<ComputedTable> {
   const proportion = chartProportion(item, order);
-  if (language === 'rows') {
-    const {grid, problems, size, sizeCount} = chartOfRows(text, wantedSize);
+  if (block.language === 'rows') {
+    const {grid, problems, size, sizeCount} = chartOfRows(rowsOf(block), wantedSize);
     if (wantedSize < 1 || wantedSize > Math.max(1, sizeCount)) {
       return unreadable(
         `the rows of \`${item.id}\` have ${plural(sizeCount, 'size', 'sizes')}, there is no size \`${wantedSize}\``,
@@ -52,7 +53,7 @@ export function chartOfBlock(
       ),
     );
   }
-  const {chart, problems} = readChart(text);
+  const {chart, problems} = readChart(block.text);
   if (!chart) return failure(...problems);
   if (chart.kind === 'colours')
     return success(computed(() => colourChartFigure(chart.grid, item, proportion)));

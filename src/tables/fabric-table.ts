@@ -1,5 +1,6 @@
 import {type ChartedRows, chartOfRows} from '../knitting/chart/chart-of-rows.ts';
 import {readChart} from '../knitting/chart/read-chart.ts';
+import {rowsOf} from '../knitting/rows/known-rows.ts';
 import {failure, type Result, success} from '../support/result.ts';
 import {count, itemNamed, unreadable} from './attribute-readers.ts';
 import {arithmeticTable, optional} from './attributes.ts';
@@ -45,9 +46,9 @@ export const fabricTable = arithmeticTable({
   },
 });
 
-function chartedBlock({language, text}: ChartBlock): Result<Pick<ChartedRows, 'grid' | 'problems'>> {
-  if (language === 'rows') return success(chartOfRows(text));
-  const {chart, problems} = readChart(text);
+function chartedBlock(block: ChartBlock): Result<Pick<ChartedRows, 'grid' | 'problems'>> {
+  if (block.language === 'rows') return success(chartOfRows(rowsOf(block)));
+  const {chart, problems} = readChart(block.text);
   if (!chart) return failure(...problems);
   if (chart.kind === 'stitches') return success({grid: chart.grid, problems});
   return unreadable(

@@ -1,5 +1,5 @@
 import {h} from 'hastscript';
-import {readRows} from '../knitting/rows/read-rows.ts';
+import {rowsOf} from '../knitting/rows/known-rows.ts';
 import type {Dialect} from '../knitting/rows/stitch.ts';
 import {type UsedAbbreviation, usedAbbreviations} from '../knitting/rows/used-abbreviations.ts';
 import type {Item} from '../model/binder.ts';
@@ -47,8 +47,8 @@ function asWritten(used: UsedAbbreviation, text: string): UsedAbbreviation {
 function keyOf({body}: Item, dialect: Dialect): readonly UsedAbbreviation[] {
   const used = body.blocks
     .filter(({language}) => language === 'rows')
-    .flatMap(({text}) =>
-      usedAbbreviations(readRows(text).pattern, dialect).map((each) => asWritten(each, text)),
+    .flatMap((block) =>
+      usedAbbreviations(rowsOf(block).pattern, dialect).map((each) => asWritten(each, block.text)),
     );
   const once = new Map(used.map((each) => [each.id, each]));
   return [...once.values()].sort((a, b) =>

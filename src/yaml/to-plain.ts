@@ -119,7 +119,12 @@ export function toPlain(contents: Node | null, source: string): PlainDocument {
  * number would not keep, as in the candidate's number `0417` or volume `1.10`.
  */
 function plainScalar({value, source}: Scalar): unknown {
-  if (typeof value === 'number' && source !== undefined && /^[\d.]+$/.test(source) && source !== String(value))
+  if (
+    typeof value === 'number' &&
+    source !== undefined &&
+    /^[\d.]+$/.test(source) &&
+    source !== String(value)
+  )
     return source;
   return typeof value === 'object' && value !== null ? (source ?? null) : (value ?? null);
 }

@@ -1,6 +1,7 @@
 import type {Problem} from '../../support/result.ts';
+import {proofOf} from '../rows/known-rows.ts';
 import {type ProvedPattern, proveRows} from '../rows/prove-rows.ts';
-import {readRows} from '../rows/read-rows.ts';
+import {type ReadRows, readRows} from '../rows/read-rows.ts';
 import type {WrittenPattern} from '../rows/row-syntax.ts';
 import type {ChartGrid} from './chart-grid.ts';
 import {rowsToGrid} from './rows-to-grid.ts';
@@ -19,11 +20,11 @@ export interface ChartedRows {
 const mostRepeats = 3;
 
 /**
- * The chart of a `rows` block in one of its sizes, counted from 1. With a stated multiple it is charted on as few stitches as the rows can be
+ * The chart of a `rows` block, its text or what was read in it, in one of its sizes, counted from 1. With a stated multiple it is charted on as few stitches as the rows can be
  * worked on, so that the repeat stands once.
  */
-export function chartOfRows(text: string, size = 1): ChartedRows {
-  const {pattern, problems} = readRows(text);
+export function chartOfRows(rows: string | ReadRows, size = 1): ChartedRows {
+  const {pattern, problems} = typeof rows === 'string' ? readRows(rows) : rows;
   const proved = proveNarrowest(pattern, problems.length === 0) ?? proveRows(pattern, {isPlanned: true});
   const shown = proved.sizes[size - 1];
   const grid = shown && shown.rows.length > 0 ? rowsToGrid(shown, pattern.header) : null;
@@ -35,7 +36,7 @@ export function chartOfRows(text: string, size = 1): ChartedRows {
 function proveNarrowest(pattern: WrittenPattern, isRead: boolean): ProvedPattern | null {
   const {multiple, start, sizes} = pattern.header;
   if (!multiple || !isRead || sizes.length > 0 || (start?.values.length ?? 1) > 1) return null;
-  if (start && proveRows(pattern).problems.length > 0) return null;
+  if (start && proofOf(pattern).problems.length > 0) return null;
   for (let repeats = 1; repeats <= mostRepeats; repeats++) {
     const stitches = multiple.of * repeats + multiple.plus;
     if (start && stitches > (start.values[0] ?? 0)) return null;

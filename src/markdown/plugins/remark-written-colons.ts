@@ -1,12 +1,18 @@
-import type {PhrasingContent, Root} from 'mdast';
+import type {Nodes, PhrasingContent, Root} from 'mdast';
 import type {Plugin} from 'unified';
 import {SKIP, visit} from 'unist-util-visit';
+import {eachNode} from '../../support/each-node.ts';
 
 /**
  * No directive of ours stands inside a sentence, so what looks like one (`:smile`, `Row 1:k2`) is printed as written.
  */
 export const remarkWrittenColons: Plugin<[], Root> = () => {
   return (tree, file) => {
+    let isThere = false;
+    eachNode<Nodes>(tree, ({type}) => {
+      isThere ||= type === 'textDirective';
+    });
+    if (!isThere) return;
     const source = String(file);
     visit(tree, 'textDirective', (node, index, parent) => {
       if (!parent || index === undefined || !node.position) return;

@@ -1,5 +1,5 @@
 import type {Binder, Item} from '../../model/binder.ts';
-import {isUnread} from './is-unread.ts';
+import {isUnread, readFindingsIn} from './is-unread.ts';
 import {entriesByKey, isBook} from './library.ts';
 
 /** What an item still lacks in citations. One citation may fill several of these at once. */
@@ -21,7 +21,7 @@ export function citationShortage(item: Item, binder: Binder): CitationShortage {
   const entries = entriesByKey(binder);
   const keys = new Set(item.citations.map(({citation}) => citation.key));
   const unreadable =
-    binder.readFindings.filter(({file, rule}) => file === item.file && rule === 'citation-form').length +
+    readFindingsIn(binder, item.file).filter(({rule}) => rule === 'citation-form').length +
     (isUnread(binder, item, ['techniques']) ? 1 : 0);
   const books = [...keys].filter((key) => {
     const entry = entries.get(key);

@@ -9,15 +9,29 @@ export function fieldValues(fields: unknown, name: string): readonly FieldValue[
   return along(fields, name.split('.'), []);
 }
 
-/** Every text in `value`, however deep, with its path. */
+/** Every text in `value`, however deep, that is wanted, with its path. */
 export function textsIn(
   value: unknown,
-  path: FieldValue['path'] = [],
+  isWanted: (text: string) => boolean,
 ): readonly {path: FieldValue['path']; text: string}[] {
-  if (typeof value === 'string') return [{path, text: value}];
-  if (Array.isArray(value)) return value.flatMap((entry: unknown, index) => textsIn(entry, [...path, index]));
-  if (!isPlainRecord(value)) return [];
-  return Object.entries(value).flatMap(([key, entry]) => textsIn(entry, [...path, key]));
+  const found: {path: FieldValue['path']; text: string}[] = [];
+  const path: (string | number)[] = [];
+  const lookBelow = (step: string | number, entry: unknown) => {
+    path.push(step);
+    lookAt(entry);
+    path.pop();
+  };
+  const lookAt = (each: unknown) => {
+    if (typeof each === 'string') {
+      if (isWanted(each)) found.push({path: [...path], text: each});
+    } else if (Array.isArray(each)) {
+      for (const [index, entry] of each.entries()) lookBelow(index, entry);
+    } else if (isPlainRecord(each)) {
+      for (const key of Object.keys(each)) lookBelow(key, each[key]);
+    }
+  };
+  lookAt(value);
+  return found;
 }
 
 function along(value: unknown, steps: readonly string[], path: FieldValue['path']): readonly FieldValue[] {

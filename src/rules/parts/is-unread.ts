@@ -6,19 +6,39 @@ import type {Binder, Item} from '../../model/binder.ts';
  * out of the item, so a rule that misses it there would report the same mistake a second time.
  */
 export function isUnread(binder: Binder, item: Item, path: readonly (string | number)[]): boolean {
-  if (!item.places.has(path)) return false;
+  const found = readFindingsIn(binder, item.file);
+  if (found.length === 0 || !item.places.has(path)) return false;
   const [key, value] = [item.places.key(path), item.places.value(path)];
-  return binder.readFindings.some(
-    (finding: Finding) =>
-      finding.file === item.file && (isWithin(finding.place, key) || isWithin(finding.place, value)),
-  );
+  return found.some(({place}) => isWithin(place, key) || isWithin(place, value));
 }
 
 /** Whether the lines of the front matter could be taken apart; where not, more than one field may be lost. */
 export function areFieldsRead(binder: Binder, item: Item): boolean {
-  return !binder.readFindings.some(
-    ({file, rule}) => file === item.file && (rule === 'yaml-syntax' || rule === 'front-matter'),
+  return !readFindingsIn(binder, item.file).some(
+    ({rule}) => rule === 'yaml-syntax' || rule === 'front-matter',
   );
+}
+
+type Findings = Binder['readFindings'];
+
+/** By findings, which never change: looked through for every item, they would be as many times as there are items. */
+const known = new WeakMap<Findings, ReadonlyMap<string, Findings>>();
+
+/** What was reported while the file was read. */
+export function readFindingsIn({readFindings}: Binder, file: string): Findings {
+  const byFile = known.get(readFindings) ?? findingsByFile(readFindings);
+  known.set(readFindings, byFile);
+  return byFile.get(file) ?? [];
+}
+
+function findingsByFile(findings: Findings): ReadonlyMap<string, Findings> {
+  const byFile = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const list = byFile.get(finding.file);
+    if (list) list.push(finding);
+    else byFile.set(finding.file, [finding]);
+  }
+  return byFile;
 }
 
 /** Whether nothing at all was reported while reading the items, so that what no item names is truly not named. */

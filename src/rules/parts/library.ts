@@ -1,10 +1,18 @@
 import type {Binder, LibraryEntry} from '../../model/binder.ts';
 import {bookTypes, type Source} from '../../references/source.ts';
 
+type Library = Binder['library'];
+
+/** By library, which never changes: it is asked for once an item. */
+const known = new WeakMap<Library, ReadonlyMap<string, LibraryEntry>>();
+
 /** The library by key. */
-export function entriesByKey(binder: Binder): ReadonlyMap<string, LibraryEntry> {
+export function entriesByKey({library}: Binder): ReadonlyMap<string, LibraryEntry> {
+  const before = known.get(library);
+  if (before) return before;
   const byKey = new Map<string, LibraryEntry>();
-  for (const entry of binder.library) if (!byKey.has(entry.source.id)) byKey.set(entry.source.id, entry);
+  for (const entry of library) if (!byKey.has(entry.source.id)) byKey.set(entry.source.id, entry);
+  known.set(library, byKey);
   return byKey;
 }
 

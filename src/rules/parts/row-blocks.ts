@@ -1,8 +1,8 @@
 import type {Place} from '../../diagnostics/finding.ts';
+import {proofOf as proofOfRows, rowsOf} from '../../knitting/rows/known-rows.ts';
 import {nameSlipOfLaw, nameSlips} from '../../knitting/rows/name-slips.ts';
 import {proveForEveryMultiple} from '../../knitting/rows/prove-for-every-multiple.ts';
-import {proveRows} from '../../knitting/rows/prove-rows.ts';
-import {type ReadRows, readRows} from '../../knitting/rows/read-rows.ts';
+import type {ReadRows} from '../../knitting/rows/read-rows.ts';
 import type {Binder, Item} from '../../model/binder.ts';
 import type {Problem, Span} from '../../support/result.ts';
 import type {Fault} from '../define-rule.ts';
@@ -36,9 +36,9 @@ export function rowBlocks(binder: Binder): readonly RowBlock[] {
 function proofOf(block: Block): Proof {
   const before = known.get(block);
   if (before) return before;
-  const read = readRows(block.text);
+  const read = rowsOf(block);
   const {pattern, problems} = read;
-  const countProblems = once(() => nameSlips(pattern, proveRows(pattern).problems));
+  const countProblems = once(() => nameSlips(pattern, proofOfRows(pattern).problems));
   const lawProblem = once(() => {
     if (pattern.header.multiple === null || problems.length > 0 || countProblems().length > 0) return null;
     const {firstFailure} = proveForEveryMultiple(pattern);
