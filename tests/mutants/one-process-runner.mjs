@@ -15,7 +15,7 @@ const folders = (process.env.MUTANT_TESTS ?? 'knitting references published tabl
 
 /** They need minutes, compare times or count their runs: a busy machine must not kill a mutant. */
 const leftOut =
-  /rows\/(rows\.property|fuzz|broken-steps)|import\/hostile|citation-engine\.property|published\/(commonmark|identifiers)/;
+  /rows\/(rows\.property|fuzz|broken-steps)|import\/hostile|citation-engine\.property|share-sort-macros|published\/(commonmark|identifiers)/;
 
 /** It can pass only once in a process, and only before anything else has loaded the citation processor. */
 const once = 'the processor is loaded with the first engine, not before';

@@ -36,6 +36,8 @@ export interface ChartRow {
   readonly cells: readonly ChartCell[];
   /** The squares that are worked again and again. */
   readonly repeat: SquareRange | null;
+  /** It is worked in the row before it, behind a turn. */
+  readonly goesOn: boolean;
   /** How the work is turned where stitches are left on the needle; null where the row is worked to its end. */
   readonly turn: ChartTurn | null;
 }

@@ -13,8 +13,11 @@ export function gridToRows(grid: ChartGrid, dialect: Dialect = 'american'): stri
   let block = 0;
   grid.rows.forEach((row, index) => {
     const next = grid.rows[index + 1];
-    if (isPartOfRowBefore(grid.rows, index)) {
-      lines.push(`${(lines.pop() ?? '').slice(0, -1)}, ${writeRowSteps(row, dialect)}.`);
+    if (row.goesOn) {
+      const before = grid.rows[index - 1];
+      // The end of a row turns the work by itself, the end of a part of one does not.
+      const turn = before && inWorkingOrder(before).turn === null ? ', turn' : '';
+      lines.push(`${(lines.pop() ?? '').slice(0, -1)}${turn}, ${writeRowSteps(row, dialect)}.`);
     } else {
       if (grid.rows[index - 1]?.times !== row.times) block = index;
       lines.push(`${labelOf(row, grid)}: ${writeRowSteps(row, dialect)}.`);
@@ -44,12 +47,6 @@ export function writeRowSteps(row: ChartRow, dialect: Dialect = 'american'): str
 
 function ownLine({id, uses, makes, names}: Stitch): string {
   return `${id}: uses ${uses}, makes ${makes}, "${names.american.words}"`;
-}
-
-/** A row that turns within itself is drawn as several. */
-function isPartOfRowBefore(rows: readonly ChartRow[], index: number): boolean {
-  const row = rows[index];
-  return row?.number === null && rows[index - 1]?.label === row.label;
 }
 
 function labelOf({number, side}: ChartRow, {isRound}: ChartGrid): string {

@@ -18,7 +18,7 @@ export function readStitchChart(
     const {row, side, repeat} = line;
     const cells = new CellReader(line, signs, problems).read();
     const label = `${isRound ? 'Rnd' : 'Row'} ${row}`;
-    return {label, number: row, side, times: 1, isSound: true, cells, repeat, turn: null};
+    return {label, number: row, side, times: 1, isSound: true, cells, repeat, goesOn: false, turn: null};
   });
   const shown = sum(rows[0]?.cells ?? [], 'uses');
   const stated = header.start?.values[0] ?? shown;

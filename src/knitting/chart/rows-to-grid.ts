@@ -32,9 +32,21 @@ export function rowsToGrid(
       const isReversed = side === 'RS';
       const {length} = cells;
       const pass = repeat && isReversed ? {from: length - repeat.to, to: length - repeat.from} : repeat;
-      const numbered = part === 0 ? number : null;
+      const goesOn = part > 0;
+      const numbered = goesOn ? null : number;
       const seen = isReversed ? cells.toReversed() : cells;
-      rows.push({label, number: numbered, side, times, isSound, cells: seen, repeat: null, pass, turn});
+      rows.push({
+        label,
+        number: numbered,
+        side,
+        times,
+        isSound,
+        cells: seen,
+        repeat: null,
+        pass,
+        goesOn,
+        turn,
+      });
     });
   }
   const whole = Math.max(0, ...rows.map(({cells}) => squaresOf(cells)));

@@ -1,3 +1,5 @@
+import {plural} from '../../support/plural.ts';
+
 /** One row in words, without its label, and the count it leaves. */
 export interface RowWords {
   readonly words: string;
@@ -30,21 +32,21 @@ export function foldRows(rows: readonly RowWords[], isRound: boolean): readonly 
         length === 1
           ? `${label.toLowerCase()} ${at + 1}`
           : `${label.toLowerCase()}s ${at + 1}–${at + length}`;
-      lines.push(`${range}: rep ${group}.${isChanged && last ? ` ${last.after} sts.` : ''}`);
+      lines.push(`${range}: rep ${group}.${isChanged && last ? ` ${counted(last)}` : ''}`);
     }
     at = end;
   }
   return lines;
 }
 
-function lineOf(
-  {words, isRight, after, isChanged}: RowWords,
-  number: number,
-  label: string,
-  isRound: boolean,
-): string {
+function lineOf(row: RowWords, number: number, label: string, isRound: boolean): string {
+  const {words, isRight, isChanged} = row;
   const side = isRound ? '' : ` (${isRight ? 'RS' : 'WS'})`;
-  return `${label} ${number}${side}: ${words}.${isChanged ? ` ${after} sts.` : ''}`;
+  return `${label} ${number}${side}: ${words}.${isChanged ? ` ${counted(row)}` : ''}`;
+}
+
+function counted({after}: RowWords): string {
+  return `${plural(after, 'st')}.`;
 }
 
 /** The group at `at` that covers most rows when worked again and again; the shortest of them. */

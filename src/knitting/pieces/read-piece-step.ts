@@ -21,7 +21,7 @@ export function readPieceStep(line: string): Result<PieceStep> {
 /** Several steps of one edge between semicolons. */
 function readAlong(edge: string, rest: string): Result<PieceStep> {
   const where = whereNamed(edge);
-  if (where === null || where === 'evenly') return failure(unknownEdge(edge));
+  if (where === null) return failure(unknownEdge(edge));
   const steps: EdgeStep[] = [];
   for (const part of rest.split(/\s*;\s*/)) {
     const result = readPieceStep(part.replace(/^(bind off \d+)$/i, '$1 at this edge'));

@@ -68,7 +68,7 @@ function workLines(work: Work, lines: readonly PlacedStep[]): void {
   else if (step.kind === 'cast on') castOn(work, line, step.count);
   else if (!panel) complain(work, line, nothingCastOn);
   else if (step.kind === 'on part') goOn(work, panel, line, step.name);
-  else if (work.active.length === 0) complain(work, line, whichPart(panel.parts));
+  else if (work.active.length === 0) loseParts(work, panel, line, whichPart(panel.parts));
   else if (step.kind === 'divide') divide(work, panel, line, step);
   else if (step.kind === 'mark') mark(work, panel, line, step.name);
   else {
@@ -174,7 +174,14 @@ function divide(
 function goOn(work: Work, panel: PanelBuilder, line: PlacedStep, name: string | null): void {
   const found = partsNamed(panel.parts, name);
   if (found.length > 0) work.active = found;
-  else if (!panel.base.isBroken) complain(work, line, unknownPart(panel.parts, name));
+  else if (!panel.base.isBroken) loseParts(work, panel, line, unknownPart(panel.parts, name));
+}
+
+/** Which part is meant is not known, so that nothing after it can be judged. */
+function loseParts(work: Work, {parts}: PanelBuilder, line: PlacedStep, trouble: Trouble): void {
+  complain(work, line, trouble);
+  for (const part of parts) part.isBroken = true;
+  if (parts.length > 0) work.active = parts;
 }
 
 function mark(work: Work, panel: PanelBuilder, line: PlacedStep, name: string): void {

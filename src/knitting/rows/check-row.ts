@@ -3,7 +3,7 @@ import type {Problem} from '../../support/result.ts';
 import type {Lean} from './face.ts';
 import {constant, isSame, type LinearForm, minus} from './linear-form.ts';
 import {sizedFor} from './row-order.ts';
-import type {StatedCount, Step, WrittenRow} from './row-syntax.ts';
+import type {Extent, StatedCount, Step, WrittenRow} from './row-syntax.ts';
 
 /**
  * Whether a row that comes out does what its text says: stated counts, `inc row`, paired shaping. A row that is worked
@@ -76,11 +76,16 @@ function checkPairs(row: WrittenRow, label: string): Problem[] {
   ];
 }
 
-/** Leaning increases and decreases as they are written, each in its run counted once for every stitch named. */
+/** Leaning increases and decreases, where it is written how often; a passage worked as often as fits counts once. */
 function countLeaning(steps: readonly Step[], lean: Lean): number {
   return steps.reduce((sum, step) => {
-    if (step.kind === 'repeat' || step.kind === 'again') return sum + countLeaning(step.steps, lean);
+    if (step.kind === 'repeat' || step.kind === 'again')
+      return sum + countLeaning(step.steps, lean) * timesOf(step.extent);
     if (step.kind !== 'work' || step.stitch.lean !== lean || step.stitch.kind === 'crossing') return sum;
-    return sum + (step.extent.kind === 'times' ? (step.extent.count.values[0] ?? 1) : 1);
+    return sum + timesOf(step.extent);
   }, 0);
+}
+
+function timesOf(extent: Extent): number {
+  return extent.kind === 'times' ? (extent.count.values[0] ?? 1) : 1;
 }

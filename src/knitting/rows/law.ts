@@ -45,7 +45,7 @@ export class LawForAll implements Law {
       return remainder === 0 ? {each: each / by, fixed: fixed / by} : {remainder};
     }
     const solved = solveCongruence(each, -fixed, by);
-    if (!solved) return {remainder: ((fixed % by) + by) % by || by - 1};
+    if (!solved) return {remainder: ((fixed % by) + by) % by};
     throw solved;
   }
 

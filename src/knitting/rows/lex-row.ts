@@ -85,11 +85,11 @@ const initials = /\p{L}(?:\.\p{L}(?![\p{L}\d]))+/uy;
 const shortened = new Set(
   (
     'k p sl st tog rep inc dec next alternate begin continue remain pattern yarn fwd round row yd ins m psso tbl yrn ' +
-    'yfwd yon wl wfwd patt cont w t n f d b l s over last marker needle'
+    'yfwd yon wl wfwd patt cont w t n f d b l s over last marker needle no'
   ).split(' '),
 );
 /** Of these a number behind the stop is how many; behind others, such as `sts. 20`, it begins something new. */
-const counted = new Set(['k', 'p', 'sl', 'm', 'inc', 'dec', 'next', 'n', 'd', 'over']);
+const counted = new Set(['k', 'p', 'sl', 'm', 'inc', 'dec', 'next', 'n', 'd', 'over', 'no']);
 const marks = new Set(['\u2020', '\u2021', '\u00a7', '#']);
 const dashes = new Set(['\u2012', '\u2013', '\u2014', '\u2015', '\u2212']);
 

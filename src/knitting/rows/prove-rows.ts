@@ -174,10 +174,11 @@ function checkMultiple({header}: WrittenPattern, start: readonly number[]): Prob
   const wrong = start.find((count) => (count - multiple.plus) % multiple.of !== 0 || count < multiple.plus);
   if (wrong === undefined) return [];
   const over = (((wrong - multiple.plus) % multiple.of) + multiple.of) % multiple.of;
+  const least = Math.max(wrong - over, multiple.plus);
   return [
     {
       message: `\`${wrong}\` stitches are not a multiple of ${multiple.of} plus ${multiple.plus}`,
-      hint: `Begin with ${Math.max(wrong - over, multiple.plus)} or ${wrong - over + multiple.of} stitches, or check the multiple.`,
+      hint: `Begin with ${least} or ${least + multiple.of} stitches, or check the multiple.`,
       span: header.start.span,
     },
   ];

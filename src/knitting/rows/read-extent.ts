@@ -28,12 +28,12 @@ const extentPhrases: readonly (readonly [Says, readonly string[]])[] = [
     'to end',
     [
       'to|until end (of) (this) (row|round|needle|work|side)',
-      'across (to) (end) (row|round)',
+      'across (to) (end) (of) (row|round)',
       'all (st) (across)',
       'all (a) round|around|along|over',
       'around|round|along (row)',
       'every|each st (across) (to) (end)',
-      'in every|each st',
+      'in|into every|each st',
       'remain st (to) (end)',
       'all remain st',
       'remainder (of) (row|round|st|needle) (plain)',
@@ -131,7 +131,7 @@ export function readExtent(cursor: Cursor): Extent | null {
   cursor.at = match.next;
   const count = (): Sized => countIn(cursor, from, match.firstNumber);
   const {meaning} = match;
-  if (meaning === 'to end') return {kind: 'to end'};
+  if (meaning === 'to end') return readFarther(cursor, tokens[from]?.text ?? '') ?? {kind: 'to end'};
   if (meaning === 'to last') return {kind: 'to last', count: count()};
   if (meaning === 'times') return {kind: 'times', count: count()};
   if (meaning === 'more') return {kind: 'more', count: count(), isPlain: false};
@@ -143,6 +143,15 @@ export function readExtent(cursor: Cursor): Extent | null {
     before: distance === 'before' ? count() : null,
     past: distance === 'past' ? count() : null,
   };
+}
+
+/** `in each st to last 3 sts`: how far goes before each single one. Null, and nothing read, where it is not said. */
+function readFarther(cursor: Cursor, first: string): Extent | null {
+  const from = cursor.at;
+  const farther = ['in', 'into', 'every', 'each'].includes(first) ? readExtent(cursor) : null;
+  if (farther?.kind === 'to last' || farther?.kind === 'to landmark') return farther;
+  cursor.at = from;
+  return null;
 }
 
 /** `to A`, `to 2 sts before B`: a marker by its name alone, written large. */

@@ -88,7 +88,7 @@ export function readStartCount(
     ({text}, index) =>
       text === 'co' || text === 'caston' || (text === 'cast' && tokens[index + 1]?.text === 'on'),
   );
-  const isKeyed = first?.text === 'st' || first?.text === 'panel' || first?.text === 'worked';
+  const isKeyed = first?.text === 'st' || first?.text === 'panel';
   const from = castOn < 0 ? (isKeyed ? 1 : -1) : castOn + (tokens[castOn]?.text === 'cast' ? 2 : 1);
   if (from < 0) return null;
   let index = from;

@@ -62,6 +62,7 @@ export function readLabel(cursor: Cursor): RowLabel | null {
   const end = cursor.spanFrom(from);
   const isMarked = takeTerminator(cursor) || (draft.ranges.length > 0 && takeLikeness(cursor));
   if (isMarked && draft.side === null) draft.readRemarks();
+  if (draft.every === 'row' && isAlikeAhead(cursor)) return givenUp(cursor, from);
   const startsLine = cursor.reading.tokens[from]?.startsLine ?? false;
   if (!isMarked && !(startsLine && draft.isSure)) return givenUp(cursor, from);
   const {isRound, ranges, every: all, side, sideSpan, says, isPaired, colour} = draft;
@@ -258,6 +259,14 @@ function takeTerminator(cursor: Cursor): boolean {
 function takeLikeness(cursor: Cursor): boolean {
   const isLike = ['like', 'as', 'same'].includes(cursor.peek(1)?.text ?? '');
   return isLike && cursor.take('is', 'are');
+}
+
+/** `All the rows are alike`, `every row is the same`: a sentence that repeats the row before it. */
+function isAlikeAhead(cursor: Cursor): boolean {
+  const ahead = cursor.is('is') || cursor.is('are') ? 1 : 0;
+  const isAlike = cursor.is('same', ahead) || cursor.is('alike', ahead);
+  const behind = cursor.peek(ahead + 1);
+  return isAlike && (!behind || behind.startsLine || behind.text === '.' || behind.text === ';');
 }
 
 function givenUp(cursor: Cursor, from: number): null {

@@ -127,14 +127,11 @@ function withoutLast(steps: readonly Step[], count: number): readonly Step[] | '
     const times = step.extent.count.values[0] ?? 0;
     const uses = step.stitch.uses * times;
     if (step.extent.count.values.length > 1 || (uses > left && step.stitch.uses !== 1)) return 'not there';
-    if (uses > left) kept.push(runOf(step, times - left));
+    if (uses > left)
+      kept.push({...step, extent: {...step.extent, count: {...step.extent.count, values: [times - left]}}});
     left = Math.max(0, left - uses);
   }
   return kept;
-}
-
-function runOf(step: Extract<Step, {kind: 'work'}>, times: number): Step {
-  return {...step, extent: {kind: 'times', count: {values: [times], span: step.span}}};
 }
 
 function withoutEnd(steps: readonly Step[], end: readonly Step[]): readonly Step[] | 'not there' {

@@ -32,11 +32,14 @@ function isExtentAhead(cursor: Cursor): boolean {
 export function readRepeat(cursor: Cursor, list: StepList): boolean {
   const from = cursor.at;
   cursor.at += 1;
+  const isBetween = cursor.is('between');
   cursor.take('from', 'between', 'instruction', 'these', 'st');
   while (cursor.take('1', 'last', 'st', 'in', 'brackets', 'begin', 'of', 'row', ...same));
   const early = readEarlyExtent(cursor);
   const first = readMarkName(cursor);
-  const second = first !== null && takeTo(cursor) ? readMarkName(cursor) : null;
+  const isTo = first !== null && takeTo(cursor);
+  // `between *s`: from the one to the other.
+  const second = isTo ? readMarkName(cursor) : isBetween ? first : null;
   cursor.take('s');
   const extent = asRepeat(early ?? readPlainOr(cursor));
   const span = cursor.spanFrom(from);

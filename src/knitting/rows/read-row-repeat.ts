@@ -119,7 +119,7 @@ function readRows(cursor: Cursor, isLabelled: boolean): What | null {
   const token = cursor.peek();
   if (cursor.take('row', 'round')) {
     const ranges = readRanges(cursor);
-    if (ranges.length > 0) return {kind: 'rows', ranges};
+    if (ranges.length > 0) return rowsOrFrom(ranges, word);
     if (word === 'from') return null;
     return word === 'last' || word === 'previous' ? {kind: 'last', count: 1} : {kind: 'all'};
   }
@@ -129,10 +129,15 @@ function readRows(cursor: Cursor, isLabelled: boolean): What | null {
     return {kind: 'last', count: token.value};
   }
   const ranges = readRanges(cursor);
-  const first = ranges[0];
-  if (!first || (!cursor.take('row', 'round') && isRepeat)) return null;
-  return word === 'from' && ranges.length === 1 && first.first === first.last
-    ? {kind: 'from', first: first.first}
+  if (ranges.length === 0 || (!cursor.take('row', 'round') && isRepeat)) return null;
+  return rowsOrFrom(ranges, word);
+}
+
+/** `from row 2` is that row and all behind it. */
+function rowsOrFrom(ranges: readonly NumberRange[], word: string): What {
+  const [only, ...others] = ranges;
+  return word === 'from' && only && others.length === 0 && only.first === only.last
+    ? {kind: 'from', first: only.first}
     : {kind: 'rows', ranges};
 }
 
@@ -168,7 +173,7 @@ function takeFromBeginning(cursor: Cursor): boolean {
 function readRanges(cursor: Cursor): NumberRange[] {
   const ranges: NumberRange[] = [];
   for (let token = cursor.peek(); token; token = cursor.peek()) {
-    if (token.kind !== 'number' && token.kind !== 'ordinal') break;
+    if ((token.kind !== 'number' && token.kind !== 'ordinal') || isTimes(cursor, 0)) break;
     cursor.at += 1;
     let last = token.value;
     const end = cursor.peek(1);
@@ -181,13 +186,19 @@ function readRanges(cursor: Cursor): NumberRange[] {
     }
     ranges.push({first: token.value, last: Math.max(token.value, last)});
     const joins = cursor.is('&') || cursor.is(',');
-    const next = cursor.peek(cursor.is(',') && cursor.is('&', 1) ? 2 : 1);
-    const isTimes = next?.kind === 'number' && /time|more/.test(cursor.peek(2)?.text ?? '');
-    if (!joins || isTimes || (next?.kind !== 'number' && next?.kind !== 'ordinal')) break;
+    const ahead = cursor.is(',') && cursor.is('&', 1) ? 2 : 1;
+    const next = cursor.peek(ahead);
+    if (!joins || isTimes(cursor, ahead) || (next?.kind !== 'number' && next?.kind !== 'ordinal')) break;
     cursor.take(',');
     cursor.take('&');
   }
   return ranges;
+}
+
+/** `3 times`, `3 more times`: no number of a row. */
+function isTimes(cursor: Cursor, ahead: number): boolean {
+  const behind = cursor.peek(ahead + 1)?.text ?? '';
+  return cursor.peek(ahead)?.kind === 'number' && ['time', 'more', 'additional'].includes(behind);
 }
 
 function readOften(cursor: Cursor, label: RowLabel | null): RowRepeat['often'] {
@@ -196,9 +207,7 @@ function readOften(cursor: Cursor, label: RowLabel | null): RowRepeat['often'] {
     const token = cursor.peek();
     if (!token || token.startsLine || token.text === '.') break;
     const isOften = token.value > 0 && token.kind === 'word';
-    const isTimes =
-      token.kind === 'number' && ['time', 'more', 'additional'].includes(cursor.peek(1)?.text ?? '');
-    if (isOften || isTimes) {
+    if (isOften || isTimes(cursor, 0)) {
       const at = cursor.at;
       cursor.at += 1;
       while (cursor.take('time', 'more', 'additional'));

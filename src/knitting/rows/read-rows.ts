@@ -58,7 +58,16 @@ export function readRows(text: string, ownAbbreviations: readonly Stitch[] = [])
         };
   const entries = readEntries(reading);
   const whole = {...header, ownAbbreviations: own, colours: [...reading.colours]};
-  return {pattern: {header: whole, entries}, problems, visited: reading.visited};
+  return {pattern: {header: whole, entries}, problems: withoutEcho(problems), visited: reading.visited};
+}
+
+/** A sentence in which a row ends before it is looked at twice, and what is wrong in it found twice. */
+function withoutEcho(problems: readonly Problem[]): readonly Problem[] {
+  const seen = new Set<string>();
+  return problems.filter(({span, message}) => {
+    const key = `${span.start} ${span.end} ${message}`;
+    return !seen.has(key) && seen.add(key);
+  });
 }
 
 /** What an abbreviation uses and makes, from the steps that explain it. */
@@ -139,9 +148,12 @@ function findRowEnd(reading: Reading, from: number): number {
     if (!token) break;
     const before = tokens[index - 1]?.text;
     const isClause = before === '.' || before === ';' || before === '—';
-    if (index === from || !(token.startsLine || isClause)) continue;
+    if (!(token.startsLine || (isClause && index > from))) continue;
     const cursor = new Cursor(reading, index, tokens.length);
-    if (readLabel(cursor) || readRowRepeat(cursor, null) || readBindOffSentence(cursor)) return index;
+    if (readLabel(cursor)) return index;
+    // The first of its words have been looked at as such a sentence.
+    if (index === from) continue;
+    if (readRowRepeat(cursor, null) || readBindOffSentence(cursor)) return index;
     if (isSentenceStart(reading, index) && readPlainRows(cursor)) return index;
   }
   return tokens.length;

@@ -13,7 +13,9 @@ export function readStated(cursor: Cursor): StatedCount | null {
   const bracketed = isOpening(cursor.peek()?.text);
   if (bracketed) cursor.at += 1;
   cursor.take('=');
-  const sign = cursor.take('+') ? 'increase' : cursor.take('−') ? 'decrease' : null;
+  // Outside of brackets a dash only parts the count from the row.
+  const isLess = bracketed && cursor.take('—', '-');
+  const sign = isLess ? 'decrease' : cursor.take('+') ? 'increase' : null;
   const number = cursor.peek();
   const isCount = number?.kind === 'number' && (bracketed || sign !== null || cursor.is('st', 1));
   if (!isCount) return givenUp(cursor, from);

@@ -186,6 +186,9 @@ class Section {
     const numbers = [...this.numbered.keys()];
     if (this.fillers.length === 0 || numbers.length === 0) return;
     numbers.sort((a, b) => a - b);
+    // `All RS rows: Knit. Row 2: …` begins with row 1.
+    const first = numbers[0] === 2 ? this.fillerFor(1) : null;
+    if (first && first.row.label.ranges.length === 0) this.numbered.set(1, first);
     for (const [index, before] of numbers.entries()) {
       const next = numbers[index + 1];
       if (next !== undefined && next - before > widestGap) continue;

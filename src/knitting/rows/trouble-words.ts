@@ -44,7 +44,7 @@ export function describeTrouble({trouble, span}: RowTrouble, label: string, {use
     }
     case 'no repeat':
       return {
-        message: `the repeat of ${row} needs ${trouble.uses} stitches and ${isNegative(trouble.found) ? `there are ${sts(minus(constant(0), trouble.found))} too few even for what comes after it` : `finds ${showForm(trouble.found)}`}`,
+        message: `the repeat of ${row} needs ${sts(constant(trouble.uses))} and ${isNegative(trouble.found) ? `is ${sts(minus(constant(0), trouble.found))} short even of what comes after it` : `finds ${showForm(trouble.found)}`}`,
         hint: 'Check the stitches before and after the repeat, and the count at the end of the row before.',
         span,
       };
@@ -62,7 +62,7 @@ export function describeTrouble({trouble, span}: RowTrouble, label: string, {use
       };
     case 'no landmark':
       return {
-        message: `${row} goes to ${trouble.name === null ? `a ${placeWords[trouble.landmark]}, and none` : `marker ${trouble.name}, and it is not placed or`} lies ahead`,
+        message: `${row} goes to ${trouble.name === null ? `a ${placeWords[trouble.landmark]}, and none lies ahead` : `marker ${trouble.name}, which was not placed or lies behind`}`,
         hint: 'Check that it was placed in a row before and not passed already in this one.',
         span,
       };

@@ -209,7 +209,8 @@ export class RowWorker extends RowNeedles {
         : minus(this.needles.left, this.leftAt(extent, span));
     const {left, right} = this.needles;
     const isAll = isSame(count, left);
-    const keepsLoop = !isAll && this.measurer.readings['bind-off loop'] === 'separate';
+    const isSome = this.law.signOf(minus(left, count)) > 0;
+    const keepsLoop = isSome && this.measurer.readings['bind-off loop'] === 'separate';
     const loop = constant(keepsLoop ? 1 : 0);
     this.take(plus(count, loop), loop, span);
     if (!isAll) {

@@ -98,9 +98,17 @@ const genres: Readonly<Record<string, string>> = {
   resreport: 'research report',
 };
 
+/** Types that BibLaTeX sets as it sets `inbook`, `incollection` and `article` (manual, section 2.1.1). */
+const partTypes: Readonly<Record<string, string>> = {
+  bookinbook: 'chapter',
+  suppbook: 'chapter',
+  suppcollection: 'chapter',
+  suppperiodical: 'article-journal',
+};
+
 /** The fields that name what the entry stands in: `journaltitle`, or BibTeX's `journal`, before `booktitle`. */
 function containersOf(type: string): readonly string[] {
-  return type.startsWith('in') || type.startsWith('supp') || type === 'bookinbook' || type === 'conference'
+  return type.startsWith('in') || type === 'conference' || partTypes[type] === 'chapter'
     ? ['book', 'main', 'journal']
     : ['journal', 'book'];
 }
@@ -111,7 +119,7 @@ function ownType(type: string, subtype: string): string | null {
   if (type === 'inreference') return 'entry-encyclopedia';
   if (type === 'audio' || type === 'music') return 'broadcast';
   const isPeriodical = type === 'article' && /^(?:magazine|newspaper)$/i.test(subtype);
-  return isPeriodical ? `article-${subtype.toLowerCase()}` : null;
+  return isPeriodical ? `article-${subtype.toLowerCase()}` : (partTypes[type] ?? null);
 }
 
 function joined(title: string, subtitle: string): string {

@@ -23,7 +23,9 @@ export function prepareTex(tex: string, parsers: CitationParsers): string {
       .replace(/\\\\\*?/g, ' ')
       .replace(/\\[ ,;:!]/g, (space) => (space === '\\!' ? '' : ' '))
       .replace(/\\[-/]/g, '')
-      .replace(/\\([\^~])\{\s*\}/g, '$1')
+      .replace(/\\\^\{\s*\}/g, '^')
+      // A tilde alone would tie the words on both sides.
+      .replace(/\\~\{\s*\}/g, '\\textasciitilde{}')
       .replace(/\\[dt]?frac\s*\{([^{}]*)\}\s*\{([^{}]*)\}/g, '$1/$2')
       .replace(/\\href\s*\{[^{}]*\}/g, '')
       // An accent takes the place of the dot of an i.

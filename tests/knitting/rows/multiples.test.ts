@@ -65,6 +65,42 @@ const cases: readonly (readonly [string, string, Law])[] = [
     {multiple: '1 + 0', isFound: true, holds: 'n ≥ 1', fails: null},
   ],
   [
+    'a repeat as often as it goes, and the rest',
+    'multiple: 4 + 2\nRow 1: *K2, p2; rep from *, k to end.\nRow 2: P to end.',
+    {multiple: '4 + 2', isFound: false, holds: 'n ≥ 1', fails: null},
+  ],
+  [
+    'a repeat that goes another number of times for each n, and keeps its count',
+    'multiple: 6 + 0\nRow 1: *K2, p2; rep from *, k to end.',
+    {multiple: '6 + 0', isFound: false, holds: 'n ≥ 1', fails: null},
+  ],
+  [
+    'a repeat whose count for every n cannot be told',
+    'multiple: 6 + 0\nRow 1: *K2, k2tog; rep from *, k to end.',
+    {multiple: '6 + 0', isFound: false, holds: null, fails: null},
+  ],
+  [
+    'a passage with markers in it, of which how often it goes for every n cannot be told',
+    'multiple: 4 + 0\nRow 1: *K4, pm; rep from * to end.',
+    {multiple: '4 + 0', isFound: false, holds: null, fails: null},
+  ],
+  // Yarn forward before a purl makes no stitch unless the rows need it: here every fifth n would do without.
+  [
+    'the reading that holds for the most n',
+    'multiple: 4 + 0\nRow 1: *K1, yf, p1, k2; rep from *.\nRow 2: *P5; rep from *.',
+    {multiple: '4 + 0', isFound: false, holds: 'n ≥ 1', fails: null},
+  ],
+  [
+    'the reading that holds for any n at all',
+    'multiple: 4 + 1\nRow 1: *K1, yf, p1, k2; rep from *, k1.\nRow 2: *P5; rep from *, k1.\nRow 3: *K5, p5; rep from *, k1.',
+    {multiple: '4 + 1', isFound: false, holds: 'n = 2 t + 0, n ≥ 2', fails: 'n = 1 (5 stitches): Row 3'},
+  ],
+  [
+    'a bind-off whose loop is counted',
+    'multiple: 4 + 3\nRow 1: BO 3, k to end.\nRow 2: *P4; rep from *.',
+    {multiple: '4 + 3', isFound: false, holds: 'n ≥ 1', fails: null},
+  ],
+  [
     'a cut repeat',
     'Row 1: *K3, p8; rep from * to last 9 sts, k9.',
     {multiple: '11 + 9', isFound: true, holds: 'n ≥ 1', fails: null},

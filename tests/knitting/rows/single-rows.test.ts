@@ -192,4 +192,7 @@ it.each(rows)('on %i stitches, %s', (start, text, uses, makes) => {
   expect(found).toEqual([]);
   const row = proved.sizes[0]?.rows[0];
   expect([row?.used, row?.made]).toEqual([uses, makes]);
+  // It says the same when the text breaks off behind its last word.
+  const cut = prove(`stitches: ${start}\nRow 1: ${text.replace(/\.$/, '')}`);
+  expect([cut.found, cut.proved.sizes[0]?.rows[0]?.made]).toEqual([[], makes]);
 });

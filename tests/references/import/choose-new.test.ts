@@ -1,4 +1,5 @@
 import {expect, test} from 'vitest';
+import {knownSources} from '../../../src/references/import/same-source.ts';
 import type {Source} from '../../../src/references/source.ts';
 import {importText} from './import-text.ts';
 
@@ -71,4 +72,79 @@ test('what the file has twice comes once', async () => {
   );
   expect(sources.map(({id}) => id)).toEqual(['a']);
   expect(out).toEqual([{name: 'b', reason: 'it has the title and year of a'}]);
+});
+
+// What two sources of one book, one volume or one article have in common and what not.
+test.each([
+  ['of another volume', {volume: '1'}, {volume: '2'}, null],
+  ['of the same volume', {volume: '1'}, {volume: ' 1. '}, 'title and year'],
+  ['of which one does not say its volume', {volume: '1'}, {}, 'title and year'],
+  [
+    'of another volume and one number',
+    {volume: '1', ISBN: '0-306-40615-2'},
+    {volume: '2', ISBN: '0-306-40615-2'},
+    null,
+  ],
+  ['of one number and other titles', {ISBN: '0-306-40615-2'}, {title: 'Other', ISBN: '0306406152'}, 'ISBN'],
+  ['of which one number is none', {ISBN: '0-306-40615-3'}, {title: 'Other', ISBN: '0-306-40615-3'}, null],
+  [
+    'of one DOI in other journals',
+    {DOI: '10.1234/a', 'container-title': 'J'},
+    {title: 'Other', DOI: '10.1234/A', 'container-title': 'K'},
+    'DOI',
+  ],
+  ['of one title in other books', {'container-title': 'J'}, {'container-title': 'K'}, null],
+  ['of one title, one of them in no book', {'container-title': 'J'}, {}, 'title and year'],
+  ['without a year', {issued: undefined}, {issued: undefined}, 'title and year'],
+  ['of which one has no year', {issued: undefined}, {}, null],
+  ['without titles', {title: undefined}, {title: undefined}, null],
+  ['with titles of signs alone', {title: '!'}, {title: '?'}, null],
+  ['that say part of a year', {issued: {'date-parts': []}}, {issued: {'date-parts': []}}, 'title and year'],
+])('two books %s', (_, one, other, by) => {
+  const book = {
+    type: 'book',
+    title: 'Welts',
+    issued: {'date-parts': [[1992]]},
+    author: [{family: 'Moss'}],
+  } as const;
+  const known = knownSources([]);
+  known.add({...book, ...one, id: 'one'} as Source);
+  const same = known.sameAs({...book, ...other} as Omit<Source, 'id'>);
+  expect(same).toEqual(by === null ? null : {by, key: 'one'});
+});
+
+test.each([
+  [{title: 'A'}, 1],
+  [{author: [{family: 'Moss'}]}, 1],
+  [{editor: [{family: 'Moss'}]}, 1],
+  [{director: [{family: 'Moss'}]}, 1],
+  [{publisher: 'Loft', translator: [{family: 'Moss'}]}, 0],
+])('%j says something: %i', async (item, count) => {
+  const {sources, leftOut: out} = await importText(
+    JSON.stringify({type: 'book', id: 'k', ...item}),
+    'csl-json',
+  );
+  expect(sources).toHaveLength(count);
+  expect(out).toEqual(count === 1 ? [] : [{name: 'k', reason: 'it has neither a title nor a name'}]);
+});
+
+test.each([
+  [{id: 'k'}, 'k', []],
+  [{}, 'welts1992', ['it had no key']],
+  [{id: 'a b'}, 'welts1992', ['its key was `a b`, which cannot be cited']],
+])('%j becomes %s', async (item, id, changed) => {
+  const record = {type: 'book', title: 'Welts', issued: {'date-parts': [[1992]]}, ...item};
+  const {added} = await importText(JSON.stringify([record]), 'csl-json');
+  expect(added.map((each) => [each.source.id, each.changed])).toEqual([[id, changed]]);
+});
+
+test('a key that the file has twice gets a letter, and that is said', async () => {
+  const {added} = await importText(
+    '[{"type":"book","id":"k","title":"A"},{"type":"book","id":"k","title":"B"}]',
+    'csl-json',
+  );
+  expect(added.map((each) => [each.source.id, each.changed])).toEqual([
+    ['k', []],
+    ['ka', ['its key was `k`, which stands in the file before']],
+  ]);
 });
