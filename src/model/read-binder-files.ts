@@ -116,7 +116,7 @@ export function readBinderFiles({
       if (fields) sentRounds.push({...fields, file: path, places});
     }
   }
-  findings.push(...items.flatMap((item) => item.findings));
+  for (const item of items) for (const finding of item.findings) findings.push(finding);
   const {clippings, faults: clippingFaults} = readClippings(clippingsText);
   report(clippingsPath, clippingFaults);
   const own = settings

@@ -105,7 +105,9 @@ function rewrite(pdf: PdfFile, text: string, replaced: ReadonlyMap<number, strin
     offsets.set(object, body.length + added.length);
     added += `${object} 0 obj\n${content}\nendobj\n`;
   }
-  const size = Math.max(...offsets.keys()) + 1;
+  let size = 1;
+  // A large binder has more objects than a function takes arguments.
+  for (const object of offsets.keys()) size = Math.max(size, object + 1);
   const entries = Array.from({length: size}, (_, object) => {
     const offset = offsets.get(object);
     return offset === undefined ? '0000000000 65535 f \n' : `${String(offset).padStart(10, '0')} 00000 n \n`;

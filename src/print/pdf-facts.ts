@@ -185,7 +185,7 @@ function countTags(pdf: PdfFile, catalog: PdfDictionary): ReadonlyMap<string, nu
   const waiting: PdfValue[] = [pdf.dictionary(catalog.get('/StructTreeRoot')).get('/K') ?? null];
   while (waiting.length > 0) {
     const node = pdf.resolve(waiting.pop());
-    if (isArray(node)) waiting.push(...node);
+    if (isArray(node)) for (const each of node) waiting.push(each);
     if (!isDictionary(node)) continue;
     const kind = node.get('/S') ?? null;
     if (isName(kind)) counts.set(kind.slice(1), (counts.get(kind.slice(1)) ?? 0) + 1);

@@ -181,3 +181,25 @@ test('our own reader finds what the other one does', async () => {
     expect(ours.tags.get(role), role).toBe(theirs.roles[role]);
   }
 });
+
+/** The same file with `count` more objects, which nothing refers to. */
+function withMoreObjects(pdf: Uint8Array, count: number): Uint8Array {
+  const text = Buffer.from(pdf).toString('latin1');
+  const table = text.lastIndexOf('xref\n', text.lastIndexOf('startxref') - 1);
+  const [, size = ''] = /^xref\n0 (\d+)\n/.exec(text.slice(table)) ?? [];
+  const entries = text.slice(table, text.indexOf('trailer', table)).split('\n').slice(2, -1);
+  let body = text.slice(0, table);
+  for (let object = Number(size); object < Number(size) + count; object++) {
+    entries.push(`${String(body.length).padStart(10, '0')} 00000 n `);
+    body += `${object} 0 obj\n<<>>\nendobj\n`;
+  }
+  const trailer = text.slice(text.indexOf('trailer', table), text.lastIndexOf('startxref'));
+  const newTable = `xref\n0 ${entries.length}\n${entries.join('\n')}\n${trailer.replace(/\/Size \d+/, `/Size ${entries.length}`)}`;
+  return Buffer.from(`${body}${newTable}startxref\n${body.length}\n%%EOF\n`, 'latin1');
+}
+
+// Some 1,500 leaves have as many; a function cannot be called with each of them as an argument.
+test('a file of 200,000 objects is finished as a small one is', async () => {
+  const large = finishPdf(withMoreObjects(await printed(), 200_000), details);
+  expect((await readWithPdfJs(large)).labels).toEqual(details.labels);
+});
