@@ -40,8 +40,9 @@ export async function printPdf(
   job: PrintJob,
   options: PrintOptions,
 ): Promise<PrintedDocument> {
-  // Generous for a slow computer that is busy: 300 pages with photos take a few seconds on an ordinary one.
-  const deadline = 120_000 + job.html.length / 250;
+  // Generous for a slow computer that is busy: 300 pages with photos take a few seconds on an ordinary one. Chromium takes
+  // longer for each page of a long document: 14 seconds for 1,361, five times that for twice as many.
+  const deadline = 120_000 + job.html.length / 50;
   return browser.withPage((page) => print(page, job, options), deadline);
 }
 
