@@ -1,12 +1,11 @@
 import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
 import {renderLeaves} from '../layout/render-leaves.ts';
-import type {PrintBrowser} from '../print/browser.ts';
 import {requireSheets, type SheetWishes, sheetsOfSection} from './choose-sheets.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {removeOldParts} from './last-built.ts';
 import type {OpenedBinder} from './open-binder.ts';
-import {openToPrint, type PrintWishes} from './open-to-print.ts';
+import {type LentBrowser, openToPrint, type PrintWishes} from './open-to-print.ts';
 import {prepareLayout} from './prepare-layout.ts';
 import {printBinder} from './print-binder.ts';
 import {printChanged} from './print-changed.ts';
@@ -26,14 +25,12 @@ export interface BuildWishes extends PrintWishes, SheetWishes {
  * earlier build made are removed: they may no longer be what the binder says. A draft leaves all other files alone.
  */
 export function runBuild(folder: string, around: Surroundings, wishes: BuildWishes): Promise<Outcome> {
-  return openToPrint(folder, around, wishes, (opened, ready, allPrinted) =>
-    build(opened, {ready, allPrinted}, around, wishes),
-  );
+  return openToPrint(folder, around, wishes, (opened, lent) => build(opened, lent, around, wishes));
 }
 
 async function build(
   opened: OpenedBinder,
-  {ready, allPrinted}: {readonly ready: Promise<PrintBrowser>; allPrinted(): void},
+  {ready, allPrinted}: LentBrowser,
   {progress}: Surroundings,
   wishes: BuildWishes,
 ): Promise<Outcome> {

@@ -11,16 +11,23 @@ export interface PrintWishes {
   readonly browser: string | null;
 }
 
+/** A browser for the time of one command. */
+export interface LentBrowser {
+  /** Rejects with `OperationalError` when there is none, or when it does not start. */
+  readonly ready: Promise<PrintBrowser>;
+  /** Lets the browser end beside what is left to do. */
+  allPrinted(): void;
+}
+
 /**
  * Reads and checks the binder in `folder` while the browser starts beside it, lends both to `use` and ends the browser,
- * whatever happens; earlier when `use` calls `allPrinted`, so that it ends beside what is left to do. That there is none, or that it does not start, is told by `OperationalError` to whoever waits for it.
- * Throws as `openBinder` does.
+ * whatever happens. Throws as `openBinder` does.
  */
 export async function openToPrint<T>(
   folder: string,
   around: Surroundings,
   {browser}: PrintWishes,
-  use: (opened: OpenedBinder, ready: Promise<PrintBrowser>, allPrinted: () => void) => Promise<T>,
+  use: (opened: OpenedBinder, lent: LentBrowser) => Promise<T>,
 ): Promise<T> {
   const opened = await openFolder(folder, around);
   const setting = await browserSetting(opened.workspace);
@@ -29,7 +36,7 @@ export async function openToPrint<T>(
   try {
     // What goes wrong at the end is told below.
     const allPrinted = () => void started.end().catch(() => {});
-    return await use(await readBinder(opened, around), started.ready, allPrinted);
+    return await use(await readBinder(opened, around), {ready: started.ready, allPrinted});
   } finally {
     await started.end();
   }

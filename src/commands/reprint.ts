@@ -3,13 +3,12 @@ import {sortFindings} from '../diagnostics/sort-findings.ts';
 import type {LayoutInput} from '../layout/layout-input.ts';
 import {type Binder, itemsById} from '../model/binder.ts';
 import {waitingItems} from '../model/item-state.ts';
-import type {PrintBrowser} from '../print/browser.ts';
 import {UsageError} from '../support/usage-error.ts';
 import type {Outcome, Surroundings} from './command.ts';
 import {itemDifferences} from './item-differences.ts';
 import {removeOldReprints} from './last-built.ts';
 import type {OpenedBinder} from './open-binder.ts';
-import {openToPrint, type PrintWishes} from './open-to-print.ts';
+import {type LentBrowser, openToPrint, type PrintWishes} from './open-to-print.ts';
 import {prepareLayout} from './prepare-layout.ts';
 import {printItems, printRound} from './print-round.ts';
 import {requireKnown} from './require-known.ts';
@@ -25,15 +24,13 @@ export function runReprint(
   around: Surroundings,
   wishes: PrintWishes,
 ): Promise<Outcome> {
-  return openToPrint(folder, around, wishes, (opened, ready, allPrinted) =>
-    reprint(opened, ids, {ready, allPrinted}, around),
-  );
+  return openToPrint(folder, around, wishes, (opened, lent) => reprint(opened, ids, lent, around));
 }
 
 async function reprint(
   opened: OpenedBinder,
   ids: readonly string[],
-  {ready, allPrinted}: {readonly ready: Promise<PrintBrowser>; allPrinted(): void},
+  {ready, allPrinted}: LentBrowser,
   {progress}: Surroundings,
 ): Promise<Outcome> {
   const {binder, textOf, workspace} = opened;

@@ -27,7 +27,7 @@ export interface SendWishes extends PrintWishes {
  * without it was not sent, and the next run does it anew.
  */
 export function runSend(folder: string, around: Surroundings, wishes: SendWishes): Promise<Outcome> {
-  return openToPrint(folder, around, wishes, (opened, ready) => send(opened, ready, around, wishes));
+  return openToPrint(folder, around, wishes, (opened, {ready}) => send(opened, ready, around, wishes));
 }
 
 async function send(
